@@ -1,0 +1,38 @@
+/// \file
+/// How a question is asked: which properties, under which faults, within which limits.
+#pragma once
+
+#include <atomic>
+#include <cstdint>
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "cairn/property.hpp"
+
+namespace cairn {
+
+/// How far the exploration has come.
+struct Progress {
+  std::uint64_t states = 0;   ///< visited so far
+  std::uint64_t waiting = 0;  ///< of those, not yet expanded
+  std::uint64_t depth = 0;    ///< events from the initial state
+  double seconds = 0;         ///< since the exploration began
+};
+
+/// What may end a run early. Whatever is not settled by then is undecided, with the reason.
+struct Limits {
+  std::optional<double> seconds;          ///< Wall clock, from the call on; 0 or more.
+  std::optional<std::uint64_t> megabytes; ///< Of memory for the states (10^6 bytes each); 1 or more.
+  const std::atomic<bool>* interrupt = nullptr;  ///< Becomes true when the caller wants an end, for instance from a signal handler.
+};
+
+struct ProveOptions {
+  std::vector<AskedProperty> properties;  ///< Empty: those that the procedure asks for.
+  std::optional<std::int64_t> cable_breaks, crashes, omissions, late_starts;  ///< Instead of the procedure's budget.
+  std::optional<bool> mends;
+  Limits limits;
+  std::function<void(const Progress&)> progress;  ///< Called now and then, from the calling thread; may be empty.
+};
+
+}  // namespace cairn

@@ -1,0 +1,113 @@
+/// \file
+/// What cairn says of a procedure: per property a verdict, for every refutation the events that show it.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "cairn/ids.hpp"
+#include "cairn/model.hpp"
+#include "cairn/property.hpp"
+
+namespace cairn {
+
+/// One event (semantics 5). `place` is a StepId, DeviceId or CableId by the kind.
+struct Event {
+  enum class Kind : std::uint8_t {
+    step,          ///< 5.a, of a step
+    started,       ///< 5.b, of a device
+    broke,         ///< 5.c.1, of a cable
+    mended,        ///< 5.c.3, of a cable
+    crashed,       ///< 5.c.2, of a device
+    omitted,       ///< 5.c.4, of a step
+    started_late,  ///< 5.c.5, of a device
+    cold_start,    ///< 6.a, of all devices at once; `place` is 0
+  };
+
+  Kind kind = Kind::step;
+  std::uint32_t place = 0;
+
+  [[nodiscard]] StepId step() const { return StepId(place); }
+  [[nodiscard]] DeviceId device() const { return DeviceId(place); }
+  [[nodiscard]] CableId cable() const { return CableId(place); }
+  auto operator<=>(const Event&) const = default;
+};
+
+/// Who acts in an event: the operator carries out steps, devices complete their starts, faults do the rest.
+enum class Actor : std::uint8_t { operator_, device, fault };
+[[nodiscard]] Actor actor_of(Event::Kind kind);
+
+/// The name that verdicts use: "started-late".
+[[nodiscard]] std::string_view name_of(Event::Kind kind);
+
+/// A sequence of events from the initial state. Settling (semantics 4) is left out: it follows from the state.
+using Trace = std::vector<Event>;
+
+enum class Verdict : std::uint8_t { proved, refuted, undecided };
+[[nodiscard]] std::string_view name_of(Verdict verdict);
+
+/// Why a verdict is undecided.
+enum class Reason : std::uint8_t { time, memory, interrupted, contradiction };
+[[nodiscard]] std::string_view name_of(Reason reason);
+
+/// The answer on one property.
+struct PropertyVerdict {
+  AskedProperty asked;
+  Verdict verdict = Verdict::undecided;
+  Trace events;              ///< Refuted: a shortest refutation, replayed before it is reported.
+  Reason reason{};           ///< Undecided: why.
+  std::string contradiction; ///< Undecided by contradiction: which two ways disagree, for a bug report.
+  std::uint64_t explored = 0;  ///< States visited for the question, the same on all that shared an exploration.
+  std::string vacuous;       ///< Proved of nothing: why (6.e); else empty.
+};
+
+/// A contest or a merge that was decided by something that the site file does not state.
+struct UnstatedTie {
+  enum class Key : std::uint8_t { address, tenure };
+  Key key = Key::address;
+  DeviceId winner;
+  DeviceId loser;
+
+  auto operator<=>(const UnstatedTie&) const = default;
+};
+
+/// A group of values of one device that came from the platform's factory values.
+struct FactoryValues {
+  DeviceId device;
+  bool number = false;
+  bool priority = false;
+  std::vector<PortId> enabled;  ///< Ports whose `enabled` the site does not state.
+  std::vector<PortId> side;     ///< Ports whose `side` the site does not state.
+};
+
+/// What a verdict rests on, beside the platform's stated rules and those that hold for all (semantics 1.d).
+struct RestsOn {
+  std::vector<UnstatedTie> ties;        ///< Sorted; of the runs that were explored.
+  std::vector<FactoryValues> factory;   ///< In the site's order.
+};
+
+/// How long the parts took, in seconds; shown only where asked for, since it differs from run to run.
+struct Timing {
+  double exploring = 0;
+  double replaying = 0;
+};
+
+/// The answer on one procedure.
+struct Report {
+  FaultBudget faults;                       ///< The budget in force, overrides applied.
+  std::vector<PropertyVerdict> properties;  ///< In the order asked for.
+  RestsOn rests_on;
+  Timing timing;
+
+  /// Refuted when a property is, else undecided when one is, else proved.
+  [[nodiscard]] Verdict verdict() const;
+  /// True when two ways to one answer disagreed: nothing may be claimed (exit status 70).
+  [[nodiscard]] bool contradicted() const;
+  /// True when an interrupt left a property undecided.
+  [[nodiscard]] bool interrupted() const;
+};
+
+}  // namespace cairn

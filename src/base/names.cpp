@@ -1,0 +1,89 @@
+#include <algorithm>
+#include <array>
+
+#include "cairn/property.hpp"
+#include "cairn/verdict.hpp"
+
+namespace cairn {
+
+namespace {
+
+constexpr std::array<std::string_view, property_count> property_names = {
+    "no-split",   "primary-stays", "members-stay",        "no-clash",
+    "no-refusal", "reaches-goal",  "survives-cold-start", "tolerates-loss",
+};
+
+}  // namespace
+
+std::string_view name_of(Property property) { return property_names[static_cast<std::size_t>(property)]; }
+
+std::optional<Property> property_named(std::string_view name) {
+  const auto found = std::find(property_names.begin(), property_names.end(), name);
+  if (found == property_names.end()) return std::nullopt;
+  return static_cast<Property>(found - property_names.begin());
+}
+
+Actor actor_of(Event::Kind kind) {
+  switch (kind) {
+    case Event::Kind::step: return Actor::operator_;
+    case Event::Kind::started: return Actor::device;
+    default: return Actor::fault;
+  }
+}
+
+std::string_view name_of(Event::Kind kind) {
+  switch (kind) {
+    case Event::Kind::step: return "step";
+    case Event::Kind::started: return "started";
+    case Event::Kind::broke: return "broke";
+    case Event::Kind::mended: return "mended";
+    case Event::Kind::crashed: return "crashed";
+    case Event::Kind::omitted: return "omitted";
+    case Event::Kind::started_late: return "started-late";
+    case Event::Kind::cold_start: return "cold-start";
+  }
+  return {};
+}
+
+std::string_view name_of(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::proved: return "proved";
+    case Verdict::refuted: return "refuted";
+    case Verdict::undecided: return "undecided";
+  }
+  return {};
+}
+
+std::string_view name_of(Reason reason) {
+  switch (reason) {
+    case Reason::time: return "time";
+    case Reason::memory: return "memory";
+    case Reason::interrupted: return "interrupted";
+    case Reason::contradiction: return "contradiction";
+  }
+  return {};
+}
+
+Verdict Report::verdict() const {
+  Verdict whole = Verdict::proved;
+  for (const auto& p : properties) {
+    if (p.verdict == Verdict::refuted) return Verdict::refuted;
+    if (p.verdict == Verdict::undecided) whole = Verdict::undecided;
+  }
+  return whole;
+}
+
+namespace {
+
+bool undecided_by(const Report& report, Reason reason) {
+  return std::any_of(report.properties.begin(), report.properties.end(), [&](const PropertyVerdict& p) {
+    return p.verdict == Verdict::undecided && p.reason == reason;
+  });
+}
+
+}  // namespace
+
+bool Report::contradicted() const { return undecided_by(*this, Reason::contradiction); }
+bool Report::interrupted() const { return undecided_by(*this, Reason::interrupted); }
+
+}  // namespace cairn
