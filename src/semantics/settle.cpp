@@ -1,0 +1,193 @@
+#include "semantics/settle.hpp"
+
+#include <algorithm>
+
+#include "semantics/state.hpp"
+
+namespace cairn::semantics {
+
+bool outranks(const World& world, const State& s, DeviceId d, DeviceId e) {
+  for (const ElectionKey key : world.platform().election) {
+    switch (key) {
+      case ElectionKey::priority:  // 4.4.a: running, higher wins
+        if (s[d].priority != s[e].priority) return s[d].priority > s[e].priority;
+        break;
+      case ElectionKey::tenure:  // 4.4.b
+        if (senior(s, d, e)) return true;
+        if (senior(s, e, d)) return false;
+        break;
+      case ElectionKey::number:  // 4.4.c: lower wins
+        if (s[d].number != s[e].number) return s[d].number < s[e].number;
+        break;
+    }
+  }
+  return world.model()[d].address < world.model()[e].address;  // 4.4.d: lower wins, always appended
+}
+
+void PassPlan::clear() {
+  held.clear();
+  restarted.clear();
+  admitted.clear();
+  contests.clear();
+  number_clashes.clear();
+}
+
+namespace {
+
+/// One class K and what it decides in this pass.
+class ClassPass {
+ public:
+  ClassPass(const World& world, const State& s, const Derived& derived, DeviceId head, PassPlan& plan)
+      : world_(world), s_(s), derived_(derived), head_(head), plan_(plan) {}
+
+  void decide() {
+    if (all_follow_one_of_them()) return;
+    const auto leading = [this](DeviceId d) { return leads(s_, d); };
+    const auto orphaned = [this](DeviceId d) { return !fresh(s_, d); };
+    if ((winner_ = best(leading))) return settle_contest();
+    if (has(orphaned)) return settle_orphans(orphaned);
+    elect(best([](DeviceId) { return true; }));  // 4.2.b: none present, and all of K are fresh
+  }
+
+ private:
+  template <class Do>
+  void for_each(Do visit) const {
+    for (DeviceId d = head_; d; d = derived_.next_in_class[d.value]) visit(d);
+  }
+
+  template <class Is>
+  [[nodiscard]] bool has(Is is) const {
+    for (DeviceId d = head_; d; d = derived_.next_in_class[d.value]) {
+      if (is(d)) return true;
+    }
+    return false;
+  }
+
+  [[nodiscard]] bool in_class(DeviceId d) const { return derived_.class_of[d.value] == head_; }
+
+  /// Nothing to decide: 4.1.e, and 4.2.c finds neither a loser nor a fresh device.
+  [[nodiscard]] bool all_follow_one_of_them() const {
+    const DeviceId leader = s_[head_].leader;
+    return leader && in_class(leader) && leads(s_, leader) && !has([&](DeviceId d) { return s_[d].leader != leader; });
+  }
+
+  /// The best-ranked of the candidates, or nothing where there are none. Notes who contested.
+  template <class Is>
+  DeviceId best(Is candidate) {
+    DeviceId best;
+    for_each([&](DeviceId d) {
+      if (candidate(d) && (!best || outranks(world_, s_, d, best))) best = d;
+    });
+    for_each([&](DeviceId d) {
+      if (candidate(d) && d != best) plan_.contests.emplace_back(best, d);
+    });
+    return best;
+  }
+
+  // 4.1, of one other device e of K with the same number.
+  bool yields_to(DeviceId d, DeviceId e) {
+    if (fresh(s_, d)) {
+      if (!fresh(s_, e)) return true;  // 4.1.a
+      if (!outranks(world_, s_, e, d)) return false;
+      plan_.number_clashes.emplace_back(e, d);  // 4.1.b
+      return true;
+    }
+    if (fresh(s_, e)) return false;
+    const DeviceId leader_d = s_[d].leader;
+    const DeviceId leader_e = s_[e].leader;
+    if (leader_d == leader_e) return false;  // 4.1.e
+    if (!in_class(leader_e)) return false;   // 4.1.e, and the converse of 4.1.d
+    if (!in_class(leader_d)) return true;    // 4.1.d
+    return leader_d != winner_;              // 4.1.c
+  }
+
+  // 4.1: "A device d in K yields when some other e in K has the same number and …"
+  [[nodiscard]] bool yields(DeviceId d) {
+    return has([&](DeviceId e) { return e != d && s_[e].number == s_[d].number && yields_to(d, e); });
+  }
+
+  // 4.2.a
+  template <class Is>
+  void settle_orphans(Is orphaned) {
+    if (world_.platform().orphans == Orphans::carry_on) return elect(best(orphaned));
+    for_each([&](DeviceId d) {
+      if (yields(d)) {
+        plan_.held.push_back(d);
+      } else if (!fresh(s_, d)) {
+        plan_.restarted.push_back(d);
+      }
+    });
+  }
+
+  // 4.2.a (carry-on), 4.2.b: the new leader leads every device in K that does not yield.
+  void elect(DeviceId leader) {
+    for_each([&](DeviceId d) {
+      if (yields(d)) {
+        plan_.held.push_back(d);
+      } else {
+        plan_.admitted.emplace_back(d, leader);
+      }
+    });
+  }
+
+  // 4.2.c, 4.2.d
+  void settle_contest() {
+    for_each([&](DeviceId d) {
+      if (yields(d)) {
+        plan_.held.push_back(d);
+      } else if (fresh(s_, d)) {
+        plan_.admitted.emplace_back(d, winner_);
+      } else if (s_[d].leader != winner_) {
+        plan_.restarted.push_back(d);
+      }
+    });
+  }
+
+  const World& world_;
+  const State& s_;
+  const Derived& derived_;
+  DeviceId head_;
+  DeviceId winner_;  ///< 4.2.c; nothing where no leader is present
+  PassPlan& plan_;
+};
+
+}  // namespace
+
+void plan_pass(const World& world, const State& s, const Derived& derived, PassPlan& plan) {
+  plan.clear();
+  for (std::size_t i = 0; i < world.device_count(); ++i) {
+    if (derived.heads_class(DeviceId(i))) ClassPass(world, s, derived, DeviceId(i), plan).decide();
+  }
+}
+
+void carry_out(const PassPlan& plan, State& s) {
+  for (const DeviceId d : plan.held) {
+    s[d].power = Power::held;
+    s[d].leader = DeviceId();
+  }
+  for (const DeviceId d : plan.restarted) go_down(s, d, Power::starting);
+  for (const auto& [d, leader] : plan.admitted) s[d].leader = leader;
+}
+
+void settle(const World& world, State& s, Scratch& scratch, Watcher& watcher) {
+  derive(world, s, scratch.derived);
+  watcher.see(s, scratch.derived);
+  for (int unsettled = 0;; ++unsettled) {
+    plan_pass(world, s, scratch.derived, scratch.plan);
+    if (scratch.plan.changes_nothing()) return;
+    watcher.foresee(s, scratch.derived, scratch.plan);
+    carry_out(scratch.plan, s);
+    if (!scratch.plan.unsettled()) {
+      // Only leaders changed, and nothing that is derived depends on them.
+      watcher.see(s, scratch.derived);
+      return;
+    }
+    if (unsettled == most_unsettled_passes) {
+      throw Contradiction("a state did not settle within the passes that semantics 4.5.c allows");
+    }
+    derive(world, s, scratch.derived);
+    watcher.see(s, scratch.derived);
+  }
+}
+
+}  // namespace cairn::semantics

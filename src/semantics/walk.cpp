@@ -1,0 +1,71 @@
+#include <algorithm>
+
+#include "cairn/walk.hpp"
+#include "semantics/events.hpp"
+#include "semantics/record.hpp"
+#include "semantics/state.hpp"
+
+namespace cairn {
+
+const State& Walk::last() const {
+  if (!moments.empty()) return moments.back().after();
+  return initial_passes.empty() ? initial : initial_passes.back().after;
+}
+
+namespace {
+
+using semantics::Recorder;
+using semantics::World;
+
+/// Chooses the next event of the run in file order.
+class Pace {
+ public:
+  explicit Pace(const World& world) : world_(world) {}
+
+  // The earliest step in file order whose turn has come; where it is an await that does not hold yet, a start that may
+  // make it hold; where nothing is starting, whatever else is ready.
+  std::optional<Event> next(const State& s, const semantics::Derived& derived) const {
+    const std::vector<StepId> turns = waiting(s);
+    if (!turns.empty() && ready(world_, s, derived, turns.front())) return step(turns.front());
+    for (std::uint32_t i = 0; i < s.devices.size(); ++i) {
+      if (s.devices[i].power == Power::starting) return Event{Event::Kind::started, i};
+    }
+    for (const StepId turn : turns) {
+      if (ready(world_, s, derived, turn)) return step(turn);
+    }
+    return {};
+  }
+
+  // The steps whose turn has come.
+  std::vector<StepId> waiting(const State& s) const {
+    std::vector<StepId> turns;
+    for (std::size_t i = 0; i < world_.steps().size(); ++i) {
+      if (semantics::has_turn(world_, s, StepId(i))) turns.emplace_back(i);
+    }
+    return turns;
+  }
+
+ private:
+  static Event step(StepId id) { return {Event::Kind::step, id.value}; }
+
+  const World& world_;
+};
+
+}  // namespace
+
+Walk walk(const Model& model) {
+  const World world(model);
+  const Pace pace(world);
+  Recorder recorder(world, FaultBudget{}, std::nullopt);
+  while (const auto event = pace.next(recorder.state(), recorder.derived())) recorder.take(*event);
+  const State& end = recorder.state();
+  const bool halted = end.halted;
+  const bool complete = semantics::complete(end);
+  std::vector<StepId> waiting = pace.waiting(end);
+  Walk walk = std::move(recorder).finish();
+  walk.end = complete ? Walk::End::complete : halted ? Walk::End::halted : Walk::End::stuck;
+  walk.waiting = std::move(waiting);
+  return walk;
+}
+
+}  // namespace cairn

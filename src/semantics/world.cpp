@@ -1,0 +1,25 @@
+#include "semantics/world.hpp"
+
+namespace cairn::semantics {
+
+World::World(const Model& model)
+    : model_(&model),
+      ends_(model.site.devices.size()),
+      cables_at_(model.site.ports.size()),
+      keeps_(model.site.devices.size(), 0) {
+  for (std::size_t i = 0; i < model.site.cables.size(); ++i) {
+    const CableId c(i);
+    const PortId a = model[c].a;
+    const PortId b = model[c].b;
+    const DeviceId at_a = model[a].device;
+    const DeviceId at_b = model[b].device;
+    joined_.emplace_back(at_a, at_b);
+    ends_[at_a.value].push_back({c, a, b, at_b});
+    ends_[at_b.value].push_back({c, b, a, at_a});
+    cables_at_[a.value].push_back(c);
+    cables_at_[b.value].push_back(c);
+  }
+  for (const DeviceId d : model.procedure.keep) keeps_[d.value] = 1;
+}
+
+}  // namespace cairn::semantics

@@ -1,0 +1,52 @@
+/// \file
+/// A model together with the tables that the semantics looks up again and again.
+#pragma once
+
+#include <cstdint>
+#include <utility>
+#include <vector>
+
+#include "cairn/model.hpp"
+
+namespace cairn::semantics {
+
+/// One end of a cable, seen from the device at that end.
+struct CableEnd {
+  CableId cable;
+  PortId here;
+  PortId there;
+  DeviceId other;  ///< the device at the other end
+};
+
+/// Immutable; the model must outlive it.
+class World {
+ public:
+  explicit World(const Model& model);
+
+  [[nodiscard]] const Model& model() const { return *model_; }
+  [[nodiscard]] const Platform& platform() const { return model_->platform; }
+  [[nodiscard]] const Site& site() const { return model_->site; }
+  [[nodiscard]] const std::vector<Step>& steps() const { return model_->procedure.steps; }
+
+  [[nodiscard]] std::size_t device_count() const { return model_->site.devices.size(); }
+  [[nodiscard]] std::size_t cable_count() const { return model_->site.cables.size(); }
+
+  /// The ends of cables at the ports of d.
+  [[nodiscard]] const std::vector<CableEnd>& ends_at(DeviceId d) const { return ends_[d.value]; }
+  /// The cables that name the port p.
+  [[nodiscard]] const std::vector<CableId>& cables_at(PortId p) const { return cables_at_[p.value]; }
+  /// The two devices that c joins.
+  [[nodiscard]] DeviceId device_a(CableId c) const { return joined_[c.value].first; }
+  [[nodiscard]] DeviceId device_b(CableId c) const { return joined_[c.value].second; }
+  /// Semantics 6: d is to be undisturbed.
+  [[nodiscard]] bool keeps(DeviceId d) const { return keeps_[d.value] != 0; }
+
+ private:
+  const Model* model_;
+  std::vector<std::vector<CableEnd>> ends_;
+  std::vector<std::vector<CableId>> cables_at_;
+  std::vector<std::pair<DeviceId, DeviceId>> joined_;
+  std::vector<std::uint8_t> keeps_;
+};
+
+}  // namespace cairn::semantics
