@@ -1,6 +1,6 @@
 # What every target of the project shares: the language, the warnings and the sanitizers. None of it is exported.
 
-if(NOT CMAKE_BUILD_TYPE AND NOT CMAKE_CONFIGURATION_TYPES)
+if(PROJECT_IS_TOP_LEVEL AND NOT CMAKE_BUILD_TYPE AND NOT CMAKE_CONFIGURATION_TYPES)
   set(CMAKE_BUILD_TYPE Release CACHE STRING "How to build" FORCE)
 endif()
 
