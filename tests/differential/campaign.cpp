@@ -1,0 +1,77 @@
+#include "differential/campaign.hpp"
+
+#include <fmt/format.h>
+
+#include "differential/generate.hpp"
+#include "differential/shrink.hpp"
+
+namespace cairn::differential {
+
+namespace {
+
+/// Seeds of neighbouring campaigns are far apart.
+constexpr std::uint64_t seeds_per_campaign = 1'000'000'000;
+
+void count(const Comparison& comparison, Tally& tally) {
+  tally.compared += 1;
+  tally.states += comparison.states;
+  for (const Comparison::Verdict& verdict : comparison.verdicts) {
+    Tally::OfProperty& of = tally.properties[static_cast<std::size_t>(verdict.asked.property)];
+    of.asked += 1;
+    of.refuted += verdict.refuted ? 1 : 0;
+    of.vacuous += verdict.vacuous ? 1 : 0;
+  }
+}
+
+Tally::Disagreement settle_disagreement(const Draft& draft, std::uint64_t seed, const std::string& found) {
+  const Draft minimal =
+      shrink(draft, [](const Draft& d) { return compare(d).outcome == Comparison::Outcome::disagree; });
+  const std::string difference = compare(minimal).difference;
+  return {seed, difference, keep_found(minimal, found, fmt::format("seed-{}", seed), difference)};
+}
+
+}  // namespace
+
+double Tally::OfProperty::refuted_percent() const {
+  return asked == 0 ? 0 : 100.0 * static_cast<double>(refuted) / static_cast<double>(asked);
+}
+
+std::string Tally::text() const {
+  std::string text = fmt::format("{} models compared, {} states; {} more were not readable, {} had too many states\n",
+                                 compared, states, unreadable, too_large);
+  for (std::size_t i = 0; i < properties.size(); ++i) {
+    const OfProperty& of = properties[i];
+    text += fmt::format("  {:<20} asked {:>6}   refuted {:>5.1f} %   vacuous {:>5}\n",
+                        name_of(static_cast<Property>(i)), of.asked, of.refuted_percent(), of.vacuous);
+  }
+  for (const Disagreement& d : disagreements) {
+    text += fmt::format("DISAGREEMENT (model seed {}): {}\n  smallest model: {}\n", d.seed, d.difference, d.kept_at);
+  }
+  return text;
+}
+
+Tally run_campaign(std::size_t models, std::uint64_t seed, const std::string& found, std::size_t enough) {
+  Tally tally;
+  for (std::uint64_t i = seed * seeds_per_campaign; tally.compared < models; ++i) {
+    const Draft draft = generate(i);
+    const Comparison comparison = compare(draft);
+    switch (comparison.outcome) {
+      case Comparison::Outcome::unreadable:
+        tally.unreadable += 1;
+        break;
+      case Comparison::Outcome::too_large:
+        tally.too_large += 1;
+        break;
+      case Comparison::Outcome::disagree:
+        tally.disagreements.push_back(settle_disagreement(draft, i, found));
+        [[fallthrough]];
+      case Comparison::Outcome::agree:
+        count(comparison, tally);
+        break;
+    }
+    if (tally.disagreements.size() >= enough) break;
+  }
+  return tally;
+}
+
+}  // namespace cairn::differential

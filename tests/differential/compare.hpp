@@ -1,0 +1,49 @@
+/// \file
+/// The library confronted with the reference (tests/naive) on one model.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cairn/verdict.hpp"
+#include "differential/draft.hpp"
+
+namespace cairn::differential {
+
+struct Comparison {
+  enum class Outcome {
+    unreadable,  ///< the reader refuses the model
+    too_large,   ///< more states than the reference is asked to visit
+    agree,
+    disagree,
+  };
+  struct Verdict {
+    AskedProperty asked;
+    bool refuted = false;
+    bool vacuous = false;
+  };
+
+  Outcome outcome = Outcome::agree;
+  std::string difference;         ///< disagree: the first difference, in one sentence
+  std::vector<Verdict> verdicts;  ///< of the reference
+  std::size_t states = 0;         ///< that the reference visited
+};
+
+/// How many states the reference visits in one exploration before it gives up.
+inline constexpr std::size_t most_states = 3000;
+
+/// Verdicts, shortest lengths, the preferred refutations themselves, vacuity, the number of states, and every state
+/// that the refutations and the run without faults pass through.
+Comparison compare(const Model& model);
+
+/// Reads the draft first, and also compares the order of its steps.
+Comparison compare(const Draft& draft);
+
+/// The model that the reader makes of the draft, if it takes it.
+std::optional<Model> read(const Draft& draft);
+
+/// Events as a person would note them down: "s1, started c, broke a/t2--b/t1".
+std::string tell(const Model& model, const Trace& trace);
+
+}  // namespace cairn::differential
