@@ -1,0 +1,25 @@
+/// \file
+/// The moment of a refutation at which the property breaks, looked at closely.
+#pragma once
+
+#include "cairn/walk.hpp"
+#include "semantics/world.hpp"
+
+namespace cairn::report {
+
+/// Where a property breaks. `before` is the state that the breach looks at, or that settling is about to change.
+struct Fatal {
+  const State* state = nullptr;  ///< never null
+  const Pass* pass = nullptr;    ///< the pass that restarts or holds the device in question, where there is one
+};
+
+/// Finds the place of `breach` in the last moment of `walk` (in its settling at the start, where it has no moments).
+[[nodiscard]] Fatal fatal_of(const semantics::World& world, const Walk& walk, const Breach& breach);
+
+/// The leader that wins the contest in which `loser` goes down, or nothing where none is in its class.
+[[nodiscard]] DeviceId winner_over(const semantics::World& world, const State& s, DeviceId loser);
+
+/// The settled state before the last event; of a loss of several cables at once, before the first of them.
+[[nodiscard]] const State& state_before_end(const Walk& walk, const Breach& breach);
+
+}  // namespace cairn::report

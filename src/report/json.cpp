@@ -1,0 +1,82 @@
+// The verdict as JSON (docs/format.md, "The verdict as JSON").
+#include <nlohmann/json.hpp>
+
+#include "cairn/render.hpp"
+#include "cairn/version.hpp"
+
+namespace cairn {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+Json json_of(const FaultBudget& faults) {
+  return {{"cable-breaks", faults.cable_breaks},
+          {"crashes", faults.crashes},
+          {"omissions", faults.omissions},
+          {"late-starts", faults.late_starts},
+          {"mends", faults.mends}};
+}
+
+Json json_of(const Model& model, const Event& event) {
+  Json json{{"event", name_of(event.kind)}};
+  switch (event.kind) {
+    case Event::Kind::step:
+    case Event::Kind::omitted:
+      json["id"] = model[event.step()].id;
+      break;
+    case Event::Kind::started:
+    case Event::Kind::started_late:
+    case Event::Kind::crashed:
+      json["device"] = model[event.device()].name;
+      break;
+    case Event::Kind::broke:
+    case Event::Kind::mended:
+      json["cable"] = model[event.cable()].name;
+      break;
+    case Event::Kind::cold_start:
+      break;
+  }
+  return json;
+}
+
+Json json_of(const Model& model, const PropertyVerdict& p) {
+  Json json{{"name", name_of(p.asked.property)}};
+  if (p.asked.property == Property::tolerates_loss) json["k"] = p.asked.k;
+  json["verdict"] = name_of(p.verdict);
+  switch (p.verdict) {
+    case Verdict::proved:
+      if (!p.vacuous.empty()) json["vacuous"] = p.vacuous;
+      json["settled"] = {{"explored", p.explored}};
+      break;
+    case Verdict::refuted: {
+      Json events = Json::array();
+      for (const Event& event : p.events) events.push_back(json_of(model, event));
+      json["events"] = std::move(events);
+      json["settled"] = {{"explored", p.explored}};
+      break;
+    }
+    case Verdict::undecided:
+      json["reason"] = name_of(p.reason);
+      if (!p.contradiction.empty()) json["contradiction"] = p.contradiction;
+      break;
+  }
+  return json;
+}
+
+}  // namespace
+
+std::string render_json(const Model& model, const Report& report, bool timing) {
+  Json properties = Json::array();
+  for (const PropertyVerdict& p : report.properties) properties.push_back(json_of(model, p));
+  Json json{{"schema", verdict_schema},
+            {"procedure", model.procedure.title},
+            {"verdict", name_of(report.verdict())},
+            {"faults", json_of(report.faults)},
+            {"properties", std::move(properties)}};
+  if (timing) json["timing"] = {{"exploring", report.timing.exploring}, {"replaying", report.timing.replaying}};
+  // The reader lets no other text in than UTF-8; a Model made by a program may hold anything.
+  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+}  // namespace cairn

@@ -1,0 +1,29 @@
+/// \file
+/// A small drawing of the stack in text: devices in a row as they are cabled, what each one is, and the links between.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cairn/state.hpp"
+#include "semantics/world.hpp"
+
+namespace cairn::report {
+
+/// One state to draw.
+struct Snapshot {
+  std::string caption;  ///< at most 8 columns
+  const State* state = nullptr;
+};
+
+/// The states one below the other, in one layout, so that the eye finds what changed; a state that looks like the one
+/// before it is left out. Without colour.
+[[nodiscard]] std::vector<std::string> draw(const semantics::World& world, const std::vector<Snapshot>& snapshots);
+
+/// Whether the two states look the same in a drawing.
+[[nodiscard]] bool look_alike(const semantics::World& world, const State& a, const State& b);
+
+/// What the signs of a drawing mean.
+[[nodiscard]] std::string legend();
+
+}  // namespace cairn::report

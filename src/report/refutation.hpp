@@ -1,0 +1,32 @@
+/// \file
+/// A refutation for a person: a table of events, a drawing, what broke, and the way out.
+#pragma once
+
+#include <vector>
+
+#include "cairn/verdict.hpp"
+#include "cairn/walk.hpp"
+#include "report/layout.hpp"
+#include "semantics/world.hpp"
+
+namespace cairn::report {
+
+/// One property and the walk that breaks it.
+struct Refuted {
+  AskedProperty asked;
+  Walk walk;  ///< with its breach
+};
+
+/// "tolerates-loss=2"
+[[nodiscard]] std::string name_with_k(const AskedProperty& asked);
+
+/// "7 events, 1 of them a fault"
+[[nodiscard]] std::string length_in_words(const Trace& events);
+
+/// Who acts, what happens and what changes, of the moment with this number (from 1).
+void tell_moment(Page& page, const semantics::World& world, const Moment& moment, std::size_t number);
+
+/// Writes one section on properties that break by the same events.
+void tell_refutation(Page& page, const semantics::World& world, const std::vector<Refuted>& refuted);
+
+}  // namespace cairn::report

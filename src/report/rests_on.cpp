@@ -1,0 +1,143 @@
+#include "report/rests_on.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "base/text.hpp"
+#include "report/words.hpp"
+
+namespace cairn::report {
+
+namespace {
+
+constexpr std::size_t label_width = 13;
+constexpr std::size_t most_shown = 6;
+
+void say(Page& page, std::string_view label, std::string_view text) {
+  page.entry(2, label, label_width, text);
+}
+
+std::vector<std::string> names_where(const Report& report, bool with_faults) {
+  std::vector<std::string> names;
+  for (const PropertyVerdict& p : report.properties) {
+    const std::string name(cairn::name_of(p.asked.property));
+    if (asked_with_faults(p.asked.property) != with_faults) continue;
+    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+  }
+  return names;
+}
+
+// 6, the column "faults": which properties were asked under faults, and which without.
+void tell_faults(Page& page, const Report& report) {
+  const std::vector<std::string> with = names_where(report, true);
+  const std::vector<std::string> without = names_where(report, false);
+  if (report.faults.none()) {
+    say(page, "Faults", "None: all goes as planned, but for how long a start takes and which step comes first.");
+  } else if (with.empty()) {
+    say(page, "Faults",
+        fmt::format("None: {} {} asked without faults.", listed(without), without.size() == 1 ? "is" : "are"));
+  } else {
+    say(page, "Faults",
+        fmt::format("Up to {}, at any moment, for {}.{}", faults_in_words(report.faults), listed(with),
+                    without.empty() ? "" : " None for the others."));
+  }
+}
+
+void tell_faults_left_out(Page& page, const Report& report) {
+  const FaultBudget& faults = report.faults;
+  std::vector<std::string> left_out;
+  if (faults.cable_breaks == 0) left_out.emplace_back("cables that break");
+  if (faults.crashes == 0) left_out.emplace_back("devices that crash");
+  if (faults.omissions == 0) left_out.emplace_back("steps that are forgotten");
+  if (faults.late_starts == 0) left_out.emplace_back("starts so late that a device leads by itself");
+  if (faults.cable_breaks > 0 && !faults.mends) left_out.emplace_back("broken cables that work again");
+  left_out.emplace_back("power that fails midway");
+  left_out.emplace_back("power that returns to one device after another");
+  say(page, "Left out", capitalised(listed(left_out)) + ".");
+}
+
+void tell_rules(Page& page, const Model& model) {
+  say(page, "Platform", fmt::format("The rules of \"{}\", as its file states them.", model.platform.title));
+  say(page, "All platforms",
+      "Losers of a contest restart; a device whose number clashes is held; a device new to a stack never displaces its "
+      "leader; each device keeps its own configuration.");
+}
+
+void tell_ties(Page& page, const Model& model, const std::vector<UnstatedTie>& ties) {
+  if (ties.empty()) return;
+  std::vector<std::string> told;
+  for (const UnstatedTie& tie : ties) {
+    told.push_back(fmt::format("{} before {} by {}", model[tie.winner].name, model[tie.loser].name,
+                               tie.key == UnstatedTie::Key::address ? "address" : "time up"));
+  }
+  say(page, "Unstated ties",
+      fmt::format("{}. The site does not state what decided; state it.", listed_briefly(told, most_shown)));
+}
+
+std::string ports_named(const Model& model, const std::vector<PortId>& ports) {
+  std::vector<std::string> names;
+  for (const PortId p : ports) names.push_back(model[p].name.substr(model[model[p].device].name.size() + 1));
+  return listed_briefly(names, most_shown);
+}
+
+void tell_factory(Page& page, const Model& model, const std::vector<FactoryValues>& factory) {
+  std::vector<std::string> told;
+  for (const FactoryValues& values : factory) {
+    std::vector<std::string> items;
+    if (values.number) items.push_back(fmt::format("number {}", model.platform.factory.number));
+    if (values.priority) items.push_back(fmt::format("priority {}", model.platform.factory.priority));
+    if (!values.enabled.empty()) {
+      items.push_back(fmt::format("{} {}", ports_named(model, values.enabled),
+                                  model.platform.factory.enabled ? "enabled" : "disabled"));
+    }
+    if (!values.side.empty()) {
+      const Side side = model.platform.factory.side;
+      items.push_back(side == Side::none
+                          ? fmt::format("no side on {}", ports_named(model, values.side))
+                          : fmt::format("side {} on {}", name_of(side), ports_named(model, values.side)));
+    }
+    if (!items.empty()) told.push_back(fmt::format("{} has {}", model[values.device].name, listed(items)));
+  }
+  if (told.empty()) return;
+  std::string text;
+  for (std::size_t i = 0; i < std::min(told.size(), most_shown); ++i) text += (i > 0 ? "; " : "") + told[i];
+  if (told.size() > most_shown) text += fmt::format("; and {} more devices", told.size() - most_shown);
+  say(page, "From factory", text + ". The site states no other.");
+}
+
+}  // namespace
+
+std::string faults_in_words(const FaultBudget& faults) {
+  std::vector<std::string> kinds;
+  const auto add = [&](std::int64_t n, std::string_view one, std::string_view many) {
+    if (n > 0) kinds.push_back(fmt::format("{} {}", n, n == 1 ? one : many));
+  };
+  add(faults.cable_breaks, "cable break", "cable breaks");
+  add(faults.crashes, "crash", "crashes");
+  add(faults.omissions, "forgotten step", "forgotten steps");
+  add(faults.late_starts, "late start", "late starts");
+  if (kinds.empty()) return "none";
+  const bool mends = faults.mends && faults.cable_breaks > 0;
+  return listed(kinds) + (mends ? ", where a broken cable may work again" : "");
+}
+
+void tell_rests_on(Page& page, const Model& model, const Report& report) {
+  page.heading("What this rests on");
+  page.line();
+  tell_faults(page, report);
+  tell_faults_left_out(page, report);
+  tell_rules(page, model);
+  tell_ties(page, model, report.rests_on.ties);
+  tell_factory(page, model, report.rests_on.factory);
+  say(page, "Not modelled",
+      "Traffic, bundles and uplinks over members, cables that fail in part, a configuration kept by the primary for "
+      "the "
+      "whole stack: docs/limits-of-the-model.md.");
+  say(page, "Caution",
+      "The answer is about the model. Confirm the platform's rules with its documentation and in a lab, and follow "
+      "your "
+      "change control and safety rules.");
+}
+
+}  // namespace cairn::report

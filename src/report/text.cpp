@@ -1,0 +1,187 @@
+// The report on one procedure for a person: verdict first, then each refutation, then what it all rests on.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "base/text.hpp"
+#include "cairn/render.hpp"
+#include "report/layout.hpp"
+#include "report/refutation.hpp"
+#include "report/rests_on.hpp"
+#include "report/words.hpp"
+
+namespace cairn {
+
+namespace {
+
+using report::Page;
+using report::Tone;
+
+constexpr std::size_t verdict_width = 11;
+
+Tone tone_of(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::proved:
+      return Tone::good;
+    case Verdict::refuted:
+      return Tone::bad;
+    case Verdict::undecided:
+      return Tone::open;
+  }
+  return Tone::plain;
+}
+
+// What a proof of the property means, at a glance.
+std::string meaning_of(const AskedProperty& asked) {
+  switch (asked.property) {
+    case Property::no_split:
+      return "what is to be kept stays one stack";
+    case Property::primary_stays:
+      return "no primary to be kept goes down";
+    case Property::members_stay:
+      return "no device to be kept goes down";
+    case Property::no_clash:
+      return "no two members share a number";
+    case Property::no_refusal:
+      return "no device refuses a step";
+    case Property::reaches_goal:
+      return "every run ends at the goal";
+    case Property::survives_cold_start:
+      return "the goal holds again after a power cut";
+    case Property::tolerates_loss:
+      return asked.k == 1 ? "in the end any one cable may fail"
+                          : fmt::format("in the end any {} cables may fail", asked.k);
+  }
+  return {};
+}
+
+std::string why_undecided(const PropertyVerdict& p) {
+  switch (p.reason) {
+    case Reason::time:
+      return "the time limit was met first";
+    case Reason::memory:
+      return "the memory limit was met first";
+    case Reason::interrupted:
+      return "interrupted first";
+    case Reason::contradiction:
+      return "cairn contradicts itself: " + p.contradiction;
+  }
+  return {};
+}
+
+std::string beside(const PropertyVerdict& p) {
+  if (p.verdict == Verdict::refuted) return "by " + report::length_in_words(p.events);
+  if (p.verdict == Verdict::undecided) return why_undecided(p);
+  if (!p.vacuous.empty()) return fmt::format("of nothing: {}", p.vacuous);
+  return meaning_of(p.asked);
+}
+
+std::string heading_word(const Report& report) {
+  if (report.contradicted()) return "NO ANSWER";
+  switch (report.verdict()) {
+    case Verdict::proved:
+      return "PROVED";
+    case Verdict::refuted:
+      return "REFUTED";
+    case Verdict::undecided:
+      return "UNDECIDED";
+  }
+  return {};
+}
+
+void tell_verdicts(Page& page, const Model& model, const Report& report) {
+  std::size_t longest = 0;
+  for (const PropertyVerdict& p : report.properties) longest = std::max(longest, report::name_with_k(p.asked).size());
+  const Tone tone = report.contradicted() ? Tone::bad : tone_of(report.verdict());
+  page.entry(0, heading_word(report), 2 + verdict_width, model.procedure.title, tone, Tone::heading);
+  page.line();
+  for (const PropertyVerdict& p : report.properties) {
+    const std::string label = report::padded(name_of(p.verdict), verdict_width) + report::name_with_k(p.asked);
+    page.entry(2, label, verdict_width + longest + 2, beside(p), tone_of(p.verdict));
+  }
+}
+
+// Those that shared an exploration have the same count.
+void tell_counts(Page& page, const Report& report) {
+  std::vector<std::pair<std::uint64_t, std::vector<std::string>>> counts;
+  for (const PropertyVerdict& p : report.properties) {
+    if (p.explored == 0) continue;
+    const auto same = std::find_if(counts.begin(), counts.end(), [&](const auto& c) { return c.first == p.explored; });
+    if (same == counts.end()) {
+      counts.push_back({p.explored, {report::name_with_k(p.asked)}});
+    } else {
+      same->second.push_back(report::name_with_k(p.asked));
+    }
+  }
+  std::vector<std::string> told;
+  for (const auto& [states, names] : counts) {
+    told.push_back(counts.size() == 1 ? report::grouped(states)
+                                      : fmt::format("{} for {}", report::grouped(states), report::listed(names)));
+  }
+  if (told.empty()) return;
+  page.line();
+  page.entry(2, "States visited", 16, report::listed(told) + ".", Tone::faint);
+  if (!page.style().timing) return;
+  page.entry(2, "Time", 16,
+             fmt::format("{:.3f} s exploring, {:.3f} s replaying.", report.timing.exploring, report.timing.replaying),
+             Tone::faint);
+}
+
+void tell_contradictions(Page& page, const Report& report) {
+  if (!report.contradicted()) return;
+  page.line();
+  page.paragraph(2,
+                 "This is an error in cairn, not in your procedure. Nothing is claimed, not even by the lines above. "
+                 "Please report it, with the three files.",
+                 Tone::bad);
+}
+
+// Properties that break by the same events are told together, in the order asked.
+void tell_refutations(Page& page, const Model& model, const Report& report) {
+  const semantics::World world(model);
+  std::vector<Trace> told;
+  for (const PropertyVerdict& p : report.properties) {
+    if (p.verdict != Verdict::refuted || std::find(told.begin(), told.end(), p.events) != told.end()) continue;
+    told.push_back(p.events);
+    std::vector<report::Refuted> refuted;
+    for (const PropertyVerdict& q : report.properties) {
+      if (q.verdict != Verdict::refuted || q.events != p.events) continue;
+      auto walked = replay(model, report.faults, q.asked, q.events);
+      if (auto* walk = std::get_if<Walk>(&walked)) refuted.push_back({q.asked, std::move(*walk)});
+    }
+    if (!refuted.empty()) report::tell_refutation(page, world, refuted);
+  }
+}
+
+}  // namespace
+
+std::string render_text(const Model& model, const Report& report, const TextStyle& style) {
+  Page page(style);
+  tell_verdicts(page, model, report);
+  tell_contradictions(page, report);
+  if (style.brief) return page.take();
+  tell_counts(page, report);
+  if (!report.contradicted()) tell_refutations(page, model, report);
+  report::tell_rests_on(page, model, report);
+  return page.take();
+}
+
+std::string render_summary_line(const std::string& path, const Model& model, const Report& report,
+                                const TextStyle& style) {
+  Page page(style);
+  std::vector<std::string> names;
+  const Verdict whole = report.verdict();
+  for (const PropertyVerdict& p : report.properties) {
+    if (p.verdict == whole && whole != Verdict::proved) names.push_back(report::name_with_k(p.asked));
+  }
+  std::string word = heading_word(report);
+  std::transform(word.begin(), word.end(), word.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  const Tone tone = report.contradicted() ? Tone::bad : tone_of(whole);
+  const std::string which = names.empty() || report.contradicted() ? model.procedure.title : report::listed(names);
+  page.line(page.painted(report::padded(word, verdict_width), tone) +
+            report::in_one_line(fmt::format("{}: {}", path, which)));
+  return page.take();
+}
+
+}  // namespace cairn
