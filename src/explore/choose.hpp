@@ -1,0 +1,76 @@
+/// \file
+/// Which of the shortest refutations is told: the one with fewest faults, then with the fewest switches between actors,
+/// then the earliest in file order. So the same input gives the same refutation everywhere.
+#pragma once
+
+#include <array>
+#include <compare>
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "explore/expander.hpp"
+#include "explore/sentry.hpp"
+#include "explore/store.hpp"
+
+namespace cairn::explore {
+
+/// The states by layers: those first reached by d events are numbered from layers[d] up to layers[d + 1].
+using Layers = std::vector<StateIndex>;
+
+/// Chooses by dynamic programming. A state at place d of a shortest refutation is of layer d, so the cheapest way to
+/// finish from each state of the layers can be computed from the last layer back to the first, and then be followed
+/// forwards, the earliest event first.
+class Chooser {
+ public:
+  /// \param length  of the shortest refutation of `asked`; the layers up to it, but for its last event, are in `store`
+  Chooser(const semantics::World& world, Expander& expander, const Store& store, const Layers& layers,
+          const AskedProperty& asked, std::size_t length, std::function<bool()> interrupted);
+
+  /// \throws Interrupted
+  /// \throws semantics::Contradiction  when no refutation of that length is found again
+  [[nodiscard]] Trace choose();
+
+ private:
+  /// What is minimised, in this order.
+  struct Cost {
+    std::uint32_t faults;
+    std::uint32_t switches;
+    auto operator<=>(const Cost&) const = default;
+    [[nodiscard]] bool possible() const { return faults != impossible; }
+  };
+  static constexpr std::uint32_t impossible = ~std::uint32_t{0};
+  static constexpr Cost no_way{impossible, impossible};
+  /// The cost of finishing from a state, by the actor of the event before.
+  using CostAfter = std::array<Cost, 3>;
+
+  /// One way on: an event, and the state that it leads to unless it, or the tail that it begins, ends the refutation.
+  struct Option {
+    Trace events;
+    bool ends = false;
+    StateIndex next = 0;
+  };
+
+  template <class Visit>
+  void for_each_option(StateIndex index, std::size_t depth, Visit visit);
+  /// The cost of going on with `option` after an event of `before` (of nobody, at the start).
+  [[nodiscard]] Cost cost_of(const Option& option, std::optional<Actor> before) const;
+  [[nodiscard]] CostAfter finish_from(StateIndex index, std::size_t depth);
+  [[nodiscard]] bool in_layer(StateIndex index, std::size_t depth) const {
+    return layers_[depth] <= index && index < layers_[depth + 1];
+  }
+  [[nodiscard]] std::size_t last_layer() const;
+
+  const semantics::World& world_;
+  Expander& expander_;
+  const Store& store_;
+  const Layers& layers_;
+  AskedProperty asked_;
+  std::size_t length_;
+  std::function<bool()> interrupted_;
+  Sentry sentry_;
+  TieNotes unheard_;
+  std::vector<CostAfter> costs_;  ///< by state, of the layers done so far
+};
+
+}  // namespace cairn::explore

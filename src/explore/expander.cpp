@@ -1,0 +1,42 @@
+#include "explore/expander.hpp"
+
+#include <cassert>
+
+namespace cairn::explore {
+
+Expander::Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout)
+    : world_(world),
+      layout_(layout),
+      state_(semantics::initial_state(world, budget)),
+      next_(state_),
+      packed_(layout.words()) {}
+
+void Expander::settle_initial(semantics::Watcher& watcher) {
+  semantics::settle(world_, next_, scratch_, watcher);
+}
+
+void Expander::open(const std::uint64_t* packed) {
+  layout_.unpack(packed, state_);
+  semantics::derive(world_, state_, derived_);
+  semantics::events_in(world_, state_, derived_, events_);
+}
+
+Refusal Expander::take(const Event& event, semantics::Watcher& watcher) {
+  next_ = state_;
+  const Refusal refusal = semantics::take(world_, next_, derived_, event);
+  semantics::settle(world_, next_, scratch_, watcher);
+  return refusal;
+}
+
+const std::uint64_t* Expander::packed_next() {
+  layout_.pack(next_, packed_.data());
+#ifndef NDEBUG
+  // What the layout leaves out must never have changed.
+  State again = state_;
+  layout_.unpack(packed_.data(), again);
+  assert(again == next_);
+#endif
+  return packed_.data();
+}
+
+}  // namespace cairn::explore

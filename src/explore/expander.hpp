@@ -1,0 +1,46 @@
+/// \file
+/// From a packed state to the events that may happen in it and the packed states that they lead to.
+#pragma once
+
+#include <vector>
+
+#include "explore/layout.hpp"
+#include "semantics/events.hpp"
+#include "semantics/settle.hpp"
+#include "semantics/state.hpp"
+
+namespace cairn::explore {
+
+/// Holds one open state and the successor that was taken last. Reuses its memory from state to state.
+class Expander {
+ public:
+  Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout);
+
+  /// The initial state, unsettled; settling it is seen by `watcher`. next() is the settled one.
+  void settle_initial(semantics::Watcher& watcher);
+
+  /// Opens a settled state: state(), derived() and events() are of it until the next call.
+  void open(const std::uint64_t* packed);
+  [[nodiscard]] const State& state() const { return state_; }
+  [[nodiscard]] const semantics::Derived& derived() const { return derived_; }
+  [[nodiscard]] const std::vector<Event>& events() const { return events_; }
+  [[nodiscard]] bool at_rest() const { return semantics::at_rest(state_, events_); }
+
+  /// Takes one of events(), and settles; next() is the outcome.
+  Refusal take(const Event& event, semantics::Watcher& watcher);
+  [[nodiscard]] const State& next() const { return next_; }
+  /// next(), packed.
+  [[nodiscard]] const std::uint64_t* packed_next();
+
+ private:
+  const semantics::World& world_;
+  const Layout& layout_;
+  State state_;
+  semantics::Derived derived_;
+  std::vector<Event> events_;
+  State next_;
+  semantics::Scratch scratch_;
+  std::vector<std::uint64_t> packed_;
+};
+
+}  // namespace cairn::explore

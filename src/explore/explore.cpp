@@ -1,0 +1,201 @@
+#include "explore/explore.hpp"
+
+#include <algorithm>
+#include <new>
+
+#include "explore/choose.hpp"
+#include "explore/cycles.hpp"
+#include "explore/tail.hpp"
+
+namespace cairn::explore {
+
+namespace {
+
+/// One breadth-first search. A layer is expanded whole before the next, so that the depth at which something is first
+/// seen is the least.
+class Search {
+ public:
+  Search(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
+         const Guard& guard, Observer* observer)
+      : world_(world),
+        guard_(guard),
+        observer_(observer),
+        layout_(world, budget),
+        expander_(world, budget, layout_),
+        store_(layout_.words()),
+        sentry_(world) {
+    for (const AskedProperty& a : asked) {
+      questions_.push_back({{a, {}}, {}, speaks_of_goal(a.property)});
+      if (!speaks_of_goal(a.property)) sentry_.watch(a.property);
+    }
+  }
+
+  Exploration run() {
+    try {
+      begin();
+      while (next_ < store_.size() && !finished() && !stopped_) expand_layer();
+      if (!stopped_) close_set();
+    } catch (const Interrupted&) {
+      stopped_ = Reason::interrupted;
+    } catch (const std::bad_alloc&) {
+      stopped_ = Reason::memory;
+    }
+    return result();
+  }
+
+ private:
+  /// A property, and what is known of it.
+  struct Question {
+    Answer answer;
+    /// tolerates-loss: the length of a refutation that was met, when a state met later may show a shorter one.
+    std::optional<std::size_t> pending;
+    bool at_rest;  ///< asked of states at rest, not of events
+    [[nodiscard]] bool open() const { return !answer.refutation.has_value(); }
+  };
+
+  // Depth zero: the initial state, before and after it settles (4.6).
+  void begin() {
+    expander_.settle_initial(sentry_);
+    for (Question& q : questions_) {
+      if (q.at_rest || !sentry_.broken(q.answer.asked.property)) continue;
+      q.answer.refutation = Trace();
+      sentry_.ignore(q.answer.asked.property);
+    }
+    store_.insert(expander_.packed_next());
+    layers_ = {0, 1};
+  }
+
+  [[nodiscard]] bool finished() const {
+    return observer_ == nullptr && !questions_.empty() &&
+           std::none_of(questions_.begin(), questions_.end(), [](const Question& q) { return q.open(); });
+  }
+
+  // Expands layers_[depth_] up to layers_[depth_ + 1], which stands at the end of layers_.
+  void expand_layer() {
+    const StateIndex end = layers_.back();
+    for (; next_ < end; ++next_) {
+      if (next_ % 256 == 0 && must_stop()) return;
+      expand(next_);
+      if (finished()) return;
+    }
+    settle_pending(depth_);
+    layers_.push_back(store_.size());
+    ++depth_;
+  }
+
+  bool must_stop() {
+    stopped_ = guard_.met(store_.bytes_with(most_new_states));
+    if (store_.size() > Store::most_states - most_new_states) stopped_ = Reason::memory;
+    guard_.report({store_.size(), store_.size() - next_, depth_, 0});
+    return stopped_.has_value();
+  }
+
+  void expand(StateIndex index) {
+    expander_.open(store_[index]);
+    if (observer_ != nullptr) observer_->open(expander_.state(), expander_.derived(), expander_.events());
+    std::vector<Question*> broken;
+    for (const Event& event : expander_.events()) {
+      sentry_.reset();
+      const Refusal refusal = expander_.take(event, sentry_);
+      sentry_.note(expander_.state(), event, refusal);
+      if (sentry_.alarmed()) collect_alarms(broken);
+      if (observer_ != nullptr) observer_->taken(expander_.state(), event, refusal, expander_.next());
+      const auto [next, fresh] = store_.insert(expander_.packed_next());
+      if (!fresh && next < layers_.back() && event.kind == Event::Kind::started) suspects_.push_back(next);
+    }
+    if (expander_.at_rest()) look_at_rest();
+    // Only now, since choosing a refutation opens other states.
+    for (Question* q : broken) refute(*q, depth_ + 1);
+  }
+
+  void collect_alarms(std::vector<Question*>& broken) {
+    for (Question& q : questions_) {
+      if (q.at_rest || !q.open() || !sentry_.broken(q.answer.asked.property)) continue;
+      if (std::find(broken.begin(), broken.end(), &q) == broken.end()) broken.push_back(&q);
+    }
+  }
+
+  void look_at_rest() {
+    if (semantics::complete(expander_.state())) completed_ = true;
+    std::vector<std::pair<Question*, std::size_t>> broken;
+    for (Question& q : questions_) {
+      if (!q.at_rest || !q.open()) continue;
+      const auto tail = fatal_tail(world_, expander_, q.answer.asked, sentry_.ties(), interrupted());
+      if (tail) broken.emplace_back(&q, depth_ + tail->size());
+    }
+    for (const auto& [q, length] : broken) {
+      if (q->answer.asked.property == Property::tolerates_loss) {
+        q->pending = std::min(q->pending.value_or(length), length);
+      } else {
+        refute(*q, length);
+      }
+    }
+  }
+
+  // A later state may have fewer cables to lose; once the layers are as deep as the refutation that was met is long,
+  // none can show a shorter one.
+  void settle_pending(std::size_t depth) {
+    for (Question& q : questions_) {
+      if (q.open() && q.pending && *q.pending <= depth) refute(q, *q.pending);
+    }
+  }
+
+  void refute(Question& q, std::size_t length) {
+    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupted());
+    q.answer.refutation = chooser.choose();
+    sentry_.ignore(q.answer.asked.property);
+  }
+
+  // Every state is visited, or nothing is left to ask.
+  void close_set() {
+    for (Question& q : questions_) {
+      if (q.open() && q.pending) refute(q, *q.pending);
+    }
+    if (!finished() && cycle_among(expander_, store_, suspects_, interrupted())) {
+      throw semantics::Contradiction("a run comes back to a state that it has left, against semantics 5.k");
+    }
+  }
+
+  [[nodiscard]] std::function<bool()> interrupted() const {
+    return [this] { return guard_.interrupted(); };
+  }
+
+  Exploration result() const {
+    Exploration all;
+    for (const Question& q : questions_) all.answers.push_back(q.answer);
+    all.stopped = stopped_;
+    all.explored = store_.size();
+    all.a_kept_device_led = sentry_.a_kept_device_led();
+    all.a_run_completed = completed_;
+    all.ties = sentry_.ties().ties();
+    return all;
+  }
+
+  /// More than the successors of the states that are expanded between two looks at the limits, and no promise: a state
+  /// may have any number of successors, and the limit is then met a little late.
+  static constexpr std::uint32_t most_new_states = 16384;
+
+  const semantics::World& world_;
+  const Guard& guard_;
+  Observer* observer_;
+  Layout layout_;
+  Expander expander_;
+  Store store_;
+  Sentry sentry_;
+  std::vector<Question> questions_;
+  Layers layers_;                     ///< ends with the end of the layer that is being expanded
+  std::size_t depth_ = 0;             ///< of that layer
+  StateIndex next_ = 0;               ///< the state to expand next
+  std::vector<StateIndex> suspects_;  ///< see cycles.hpp
+  bool completed_ = false;
+  std::optional<Reason> stopped_;
+};
+
+}  // namespace
+
+Exploration explore(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
+                    const Guard& guard, Observer* observer) {
+  return Search(world, budget, asked, guard, observer).run();
+}
+
+}  // namespace cairn::explore

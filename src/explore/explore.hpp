@@ -1,0 +1,49 @@
+/// \file
+/// Every reachable state, breadth first: a shortest refutation of each property, or the closed set of states as its
+/// proof.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "cairn/verdict.hpp"
+#include "cairn/walk.hpp"
+#include "explore/limits.hpp"
+#include "semantics/derived.hpp"
+
+namespace cairn::explore {
+
+/// Sees every state and every event of an exploration once, for whoever looks for more than properties.
+class Observer {
+ public:
+  virtual ~Observer() = default;
+  /// A settled state, and the events that may happen in it.
+  virtual void open(const State& s, const semantics::Derived& derived, const std::vector<Event>& events) = 0;
+  /// One of them: taken in `before`, refused for `refusal` or not, and settled in `after`.
+  virtual void taken(const State& before, const Event& event, Refusal refusal, const State& after) = 0;
+};
+
+/// What was found on one property.
+struct Answer {
+  AskedProperty asked;
+  std::optional<Trace> refutation;  ///< the shortest, chosen as explore/choose.hpp tells
+};
+
+struct Exploration {
+  std::vector<Answer> answers;     ///< in the order asked
+  std::optional<Reason> stopped;   ///< the limit that was met; what is not refuted is then undecided
+  std::uint64_t explored = 0;      ///< settled states visited
+  bool a_kept_device_led = false;  ///< 6.e, of the states visited
+  bool a_run_completed = false;    ///< 6.e: a complete state at rest was visited
+  std::vector<UnstatedTie> ties;   ///< ascending
+};
+
+/// Explores under `budget` until every asked property is refuted or every state is visited. With an observer, or with
+/// nothing asked, every state is visited. Asks for what docs/semantics.md, section 6 lets be asked together: the caller
+/// sees to it that properties asked without faults come with an empty budget.
+/// \throws semantics::Contradiction  where a lemma of the semantics does not hold (4.5.c, 5.k)
+[[nodiscard]] Exploration explore(const semantics::World& world, const FaultBudget& budget,
+                                  const std::vector<AskedProperty>& asked, const Guard& guard,
+                                  Observer* observer = nullptr);
+
+}  // namespace cairn::explore

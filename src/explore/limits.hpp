@@ -1,0 +1,59 @@
+/// \file
+/// The limits of a run, as the exploration asks for them.
+#pragma once
+
+#include <chrono>
+#include <cstdint>
+#include <functional>
+#include <optional>
+
+#include "cairn/options.hpp"
+#include "cairn/verdict.hpp"
+
+namespace cairn::explore {
+
+/// Thrown where the caller's interrupt ends a piece of work in the middle; caught by the exploration that does it.
+struct Interrupted {};
+
+/// Measures from its construction on.
+class Watch {
+ public:
+  [[nodiscard]] double seconds() const {
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start_).count();
+  }
+
+ private:
+  std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
+};
+
+/// Says when to stop, and why. One a call of prove or lint, shared by its explorations.
+class Guard {
+ public:
+  Guard(const Limits& limits, std::function<void(const Progress&)> progress)
+      : limits_(limits), progress_(std::move(progress)) {}
+
+  [[nodiscard]] bool interrupted() const {
+    return limits_.interrupt != nullptr && limits_.interrupt->load(std::memory_order_relaxed);
+  }
+
+  /// The limit that is met, where `bytes` are in use or about to be.
+  [[nodiscard]] std::optional<Reason> met(std::uint64_t bytes) const {
+    if (interrupted()) return Reason::interrupted;
+    if (limits_.seconds && watch_.seconds() >= *limits_.seconds) return Reason::time;
+    if (limits_.megabytes && bytes > *limits_.megabytes * 1'000'000) return Reason::memory;
+    return {};
+  }
+
+  void report(Progress progress) const {
+    if (!progress_) return;
+    progress.seconds = watch_.seconds();
+    progress_(progress);
+  }
+
+ private:
+  Limits limits_;
+  std::function<void(const Progress&)> progress_;
+  Watch watch_;
+};
+
+}  // namespace cairn::explore

@@ -1,0 +1,54 @@
+/// \file
+/// The states visited so far: packed, numbered in the order of their discovery, found by hash.
+#pragma once
+
+#include <cstdint>
+#include <limits>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace cairn::explore {
+
+using StateIndex = std::uint32_t;
+
+/// Grows by chunks that never move, beside one open-addressing table of numbers and hash tags.
+class Store {
+ public:
+  /// \param words  64-bit words a state, at least 1
+  explicit Store(std::size_t words);
+
+  struct Inserted {
+    StateIndex index;
+    bool fresh;  ///< it was not there before
+  };
+  /// Demands size() < most_states.
+  Inserted insert(const std::uint64_t* state);
+  [[nodiscard]] std::optional<StateIndex> find(const std::uint64_t* state) const;
+
+  [[nodiscard]] const std::uint64_t* operator[](StateIndex index) const {
+    return chunks_[index / chunk_states].get() + (index % chunk_states) * words_;
+  }
+  [[nodiscard]] StateIndex size() const { return size_; }
+
+  /// An upper bound on the bytes in use while `more` further states are inserted.
+  [[nodiscard]] std::uint64_t bytes_with(std::uint64_t more) const;
+
+  static constexpr StateIndex most_states = std::numeric_limits<StateIndex>::max() - 1;
+
+ private:
+  static constexpr std::size_t chunk_states = 4096;
+
+  /// The slot that holds `state`, or the free one where it belongs.
+  [[nodiscard]] std::size_t slot_of(const std::uint64_t* state, std::uint64_t hash) const;
+  [[nodiscard]] std::uint64_t hash_of(const std::uint64_t* state) const;
+  void grow();
+
+  std::size_t words_;
+  StateIndex size_ = 0;
+  std::vector<std::unique_ptr<std::uint64_t[]>> chunks_;
+  /// 0 is free; else the upper half holds bits of the hash, the lower half the index plus 1. A power of two long.
+  std::vector<std::uint64_t> slots_;
+};
+
+}  // namespace cairn::explore

@@ -1,0 +1,33 @@
+/// \file
+/// Contests that were decided by something that the site file does not state: the verdict leans on it.
+#pragma once
+
+#include <set>
+#include <vector>
+
+#include "cairn/verdict.hpp"
+#include "semantics/settle.hpp"
+
+namespace cairn::explore {
+
+/// Notes, pass by pass, which comparisons of rank (semantics 4.4) came down to a tenure or an address that is only a
+/// default. A tenure counts where both devices may still stand in the order that the file gives them (2.j).
+class TieNotes final : public semantics::Watcher {
+ public:
+  explicit TieNotes(const semantics::World& world);
+
+  void see(const State&, const semantics::Derived&) override {}
+  void foresee(const State& s, const semantics::Derived& derived, const semantics::PassPlan& plan) override;
+
+  /// In ascending order.
+  [[nodiscard]] std::vector<UnstatedTie> ties() const { return {ties_.begin(), ties_.end()}; }
+
+ private:
+  void note(const State& s, DeviceId winner, DeviceId loser);
+
+  const semantics::World& world_;
+  bool all_stated_;
+  std::set<UnstatedTie> ties_;
+};
+
+}  // namespace cairn::explore

@@ -1,0 +1,17 @@
+/// \file
+/// No claim unaudited: what the exploration found is walked again by the concrete semantics before it is told.
+#pragma once
+
+#include "cairn/model.hpp"
+#include "cairn/verdict.hpp"
+
+namespace cairn::verify {
+
+/// Turns a refutation that was found into a verdict: refuted where the replay sees the property break at its last
+/// event; else undecided by contradiction, with the disagreement in words.
+void judge_refutation(const Model& model, const FaultBudget& faults, Trace events, PropertyVerdict& verdict);
+
+/// No verdict on this property, since two ways to it disagree.
+void claim_nothing(std::string disagreement, PropertyVerdict& verdict);
+
+}  // namespace cairn::verify

@@ -1,0 +1,111 @@
+#include "cairn/prove.hpp"
+
+#include <algorithm>
+
+#include "explore/explore.hpp"
+#include "verify/audit.hpp"
+#include "verify/question.hpp"
+#include "verify/rests_on.hpp"
+
+namespace cairn {
+
+namespace {
+
+using verify::Question;
+
+/// Settles one question: with one exploration, or with two where faults may strike and properties are asked without.
+class Prover {
+ public:
+  Prover(const Model& model, const ProveOptions& options)
+      : model_(model),
+        world_(model),
+        question_(verify::question_of(model, options)),
+        guard_(options.limits, options.progress) {}
+
+  [[nodiscard]] Diagnostics objections() const { return verify::objections(model_, question_); }
+
+  Report run() {
+    report_.faults = question_.faults;
+    for (const AskedProperty& asked : question_.properties) report_.properties.push_back({.asked = asked});
+    if (question_.faults.none()) {
+      settle(FaultBudget{}, [](Property) { return true; });
+    } else {
+      settle(question_.faults, [](Property p) { return asked_with_faults(p); });
+      settle(FaultBudget{}, [](Property p) { return !asked_with_faults(p); });
+    }
+    std::sort(report_.rests_on.ties.begin(), report_.rests_on.ties.end());
+    const auto repeated = std::unique(report_.rests_on.ties.begin(), report_.rests_on.ties.end());
+    report_.rests_on.ties.erase(repeated, report_.rests_on.ties.end());
+    report_.rests_on.factory = verify::factory_values(model_);
+    return std::move(report_);
+  }
+
+ private:
+  // One exploration under `faults` for those of the asked properties that `belongs` chooses.
+  template <class Belongs>
+  void settle(const FaultBudget& faults, Belongs belongs) {
+    std::vector<PropertyVerdict*> verdicts;
+    std::vector<AskedProperty> asked;
+    for (PropertyVerdict& verdict : report_.properties) {
+      if (!belongs(verdict.asked.property)) continue;
+      verdicts.push_back(&verdict);
+      asked.push_back(verdict.asked);
+    }
+    if (asked.empty()) return;
+    const explore::Watch watch;
+    try {
+      const explore::Exploration all = explore::explore(world_, faults, asked, guard_);
+      report_.timing.exploring += watch.seconds();
+      for (std::size_t i = 0; i < asked.size(); ++i) judge(all, all.answers[i], *verdicts[i]);
+      report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
+    } catch (const semantics::Contradiction& contradiction) {
+      for (PropertyVerdict* verdict : verdicts) verify::claim_nothing(contradiction.what(), *verdict);
+    }
+  }
+
+  void judge(const explore::Exploration& all, const explore::Answer& answer, PropertyVerdict& verdict) {
+    verdict.explored = all.explored;
+    if (answer.refutation) {
+      const explore::Watch watch;
+      verify::judge_refutation(model_, question_.faults, *answer.refutation, verdict);
+      report_.timing.replaying += watch.seconds();
+    } else if (all.stopped) {
+      verdict.verdict = Verdict::undecided;
+      verdict.reason = *all.stopped;
+    } else {
+      verdict.verdict = Verdict::proved;
+      verdict.vacuous = vacuity(all, verdict.asked.property);
+    }
+  }
+
+  // Semantics 6.e
+  [[nodiscard]] std::string vacuity(const explore::Exploration& all, Property property) const {
+    switch (property) {
+      case Property::primary_stays:
+        return all.a_kept_device_led ? "" : "no device of keep ever leads";
+      case Property::no_refusal:
+        return model_.procedure.steps.empty() ? "there is no step" : "";
+      case Property::survives_cold_start:
+      case Property::tolerates_loss:
+        return all.a_run_completed ? "" : "no run is complete";
+      default:
+        return "";
+    }
+  }
+
+  const Model& model_;
+  semantics::World world_;
+  Question question_;
+  explore::Guard guard_;
+  Report report_;
+};
+
+}  // namespace
+
+Result<Report> prove(const Model& model, const ProveOptions& options) {
+  Prover prover(model, options);
+  if (Diagnostics problems = prover.objections(); !problems.empty()) return problems;
+  return prover.run();
+}
+
+}  // namespace cairn
