@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "explore/explore.hpp"
+#include "semantics/settle.hpp"
 #include "verify/audit.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
@@ -26,7 +27,7 @@ class Prover {
 
   Report run() {
     report_.faults = question_.faults;
-    for (const AskedProperty& asked : question_.properties) report_.properties.push_back({.asked = asked});
+    for (const AskedProperty& asked : question_.properties) report_.properties.emplace_back().asked = asked;
     if (question_.faults.none()) {
       settle(FaultBudget{}, [](Property) { return true; });
     } else {
