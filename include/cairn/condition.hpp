@@ -18,25 +18,25 @@ enum class Sign : std::uint8_t { equal, not_equal, less, less_or_equal, greater,
 /// A condition as a tree, names resolved. Which fields count depends on `kind`.
 struct Condition {
   enum class Kind : std::uint8_t {
-    up,         ///< up(device)
-    held,       ///< held(device)
-    starting,   ///< starting(device)
-    off,        ///< off(device)
-    linked,     ///< linked(cable)
-    cable_up,   ///< cable-up(cable)
-    together,   ///< together(devices…)
-    primary,    ///< primary(device)
-    follower,   ///< follower(device)
-    number,     ///< number(device) sign value
-    priority,   ///< priority(device) sign value
-    saved,      ///< saved(device)
-    enabled,    ///< enabled(port)
-    side,       ///< side(port) = or != side
-    done,       ///< done(step)
-    negation,   ///< not parts[0]
-    all,        ///< parts[0] and parts[1] and …
-    any,        ///< parts[0] or parts[1] or …
-    implies,    ///< parts[0] implies parts[1]
+    up,        ///< up(device)
+    held,      ///< held(device)
+    starting,  ///< starting(device)
+    off,       ///< off(device)
+    linked,    ///< linked(cable)
+    cable_up,  ///< cable-up(cable)
+    together,  ///< together(devices…)
+    primary,   ///< primary(device)
+    follower,  ///< follower(device)
+    number,    ///< number(device) sign value
+    priority,  ///< priority(device) sign value
+    saved,     ///< saved(device)
+    enabled,   ///< enabled(port)
+    side,      ///< side(port) = or != side
+    done,      ///< done(step)
+    negation,  ///< not parts[0]
+    all,       ///< parts[0] and parts[1] and …
+    any,       ///< parts[0] or parts[1] or …
+    implies,   ///< parts[0] implies parts[1]
   };
 
   Kind kind = Kind::all;  ///< An `all` without parts is true.

@@ -1,5 +1,6 @@
 /// \file
-/// What is wrong with an input, told so that it can be mended: where it stands, what was expected, what was perhaps meant.
+/// What is wrong with an input, told so that it can be mended: where it stands, what was expected, what was perhaps
+/// meant.
 #pragma once
 
 #include <string>

@@ -18,15 +18,15 @@ namespace cairn {
 /// One suspicion.
 struct Finding {
   enum class Kind : std::uint8_t {
-    never_reached,       ///< a step that no order ever reaches
-    never_waits,         ///< an await that is true whenever its turn comes
-    cannot_fail,         ///< a check that holds whenever its turn comes
-    changes_nothing,     ///< a step that changes nothing in any run
-    never_applied,       ///< a side that is set and never becomes operational
-    goal_from_the_start, ///< a goal that is true before the first step
-    number_in_use,       ///< a member number that another device on the site has too
-    out_of_range,        ///< a step that asks for a number or a priority that the platform does not have
-    console_lost,        ///< a step whose `via` is neither up nor held in some state in which its turn has come
+    never_reached,        ///< a step that no order ever reaches
+    never_waits,          ///< an await that is true whenever its turn comes
+    cannot_fail,          ///< a check that holds whenever its turn comes
+    changes_nothing,      ///< a step that changes nothing in any run
+    never_applied,        ///< a side that is set and never becomes operational
+    goal_from_the_start,  ///< a goal that is true before the first step
+    number_in_use,        ///< a member number that another device on the site has too
+    out_of_range,         ///< a step that asks for a number or a priority that the platform does not have
+    console_lost,         ///< a step whose `via` is neither up nor held in some state in which its turn has come
   };
 
   Kind kind = Kind::never_reached;
@@ -39,8 +39,8 @@ struct Finding {
 [[nodiscard]] std::string_view name_of(Finding::Kind kind);
 
 struct LintReport {
-  Diagnostics problems;           ///< errors of the input; then there are no findings
-  std::vector<Finding> findings;  ///< in file order
+  Diagnostics problems;             ///< errors of the input; then there are no findings
+  std::vector<Finding> findings;    ///< in file order
   std::optional<Reason> cut_short;  ///< a limit was met: findings that need every run are left out
 };
 

@@ -22,9 +22,10 @@ struct Progress {
 
 /// What may end a run early. Whatever is not settled by then is undecided, with the reason.
 struct Limits {
-  std::optional<double> seconds;          ///< Wall clock, from the call on; 0 or more.
-  std::optional<std::uint64_t> megabytes; ///< Of memory for the states (10^6 bytes each); 1 or more.
-  const std::atomic<bool>* interrupt = nullptr;  ///< Becomes true when the caller wants an end, for instance from a signal handler.
+  std::optional<double> seconds;           ///< Wall clock, from the call on; 0 or more.
+  std::optional<std::uint64_t> megabytes;  ///< Of memory for the states (10^6 bytes each); 1 or more.
+  const std::atomic<bool>* interrupt =
+      nullptr;  ///< Becomes true when the caller wants an end, for instance from a signal handler.
 };
 
 struct ProveOptions {

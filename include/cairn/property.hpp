@@ -37,12 +37,18 @@ struct AskedProperty {
 [[nodiscard]] std::optional<Property> property_named(std::string_view name);
 
 /// True for 6.1 to 6.4, which are asked under the faults that the budget allows; the others are asked without.
-[[nodiscard]] constexpr bool asked_with_faults(Property property) { return property <= Property::no_clash; }
+[[nodiscard]] constexpr bool asked_with_faults(Property property) {
+  return property <= Property::no_clash;
+}
 
 /// True for 6.1 to 6.3, which speak of the devices to keep.
-[[nodiscard]] constexpr bool speaks_of_keep(Property property) { return property <= Property::members_stay; }
+[[nodiscard]] constexpr bool speaks_of_keep(Property property) {
+  return property <= Property::members_stay;
+}
 
 /// True for 6.6 to 6.8, which speak of the goal.
-[[nodiscard]] constexpr bool speaks_of_goal(Property property) { return property >= Property::reaches_goal; }
+[[nodiscard]] constexpr bool speaks_of_goal(Property property) {
+  return property >= Property::reaches_goal;
+}
 
 }  // namespace cairn

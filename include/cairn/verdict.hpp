@@ -57,11 +57,11 @@ enum class Reason : std::uint8_t { time, memory, interrupted, contradiction };
 struct PropertyVerdict {
   AskedProperty asked;
   Verdict verdict = Verdict::undecided;
-  Trace events;              ///< Refuted: a shortest refutation, replayed before it is reported.
-  Reason reason{};           ///< Undecided: why.
-  std::string contradiction; ///< Undecided by contradiction: which two ways disagree, for a bug report.
+  Trace events;                ///< Refuted: a shortest refutation, replayed before it is reported.
+  Reason reason{};             ///< Undecided: why.
+  std::string contradiction;   ///< Undecided by contradiction: which two ways disagree, for a bug report.
   std::uint64_t explored = 0;  ///< States visited for the question, the same on all that shared an exploration.
-  std::string vacuous;       ///< Proved of nothing: why (6.e); else empty.
+  std::string vacuous;         ///< Proved of nothing: why (6.e); else empty.
 };
 
 /// A contest or a merge that was decided by something that the site file does not state.
@@ -85,8 +85,8 @@ struct FactoryValues {
 
 /// What a verdict rests on, beside the platform's stated rules and those that hold for all (semantics 1.d).
 struct RestsOn {
-  std::vector<UnstatedTie> ties;        ///< Sorted; of the runs that were explored.
-  std::vector<FactoryValues> factory;   ///< In the site's order.
+  std::vector<UnstatedTie> ties;       ///< Sorted; of the runs that were explored.
+  std::vector<FactoryValues> factory;  ///< In the site's order.
 };
 
 /// How long the parts took, in seconds; shown only where asked for, since it differs from run to run.

@@ -17,14 +17,14 @@ namespace cairn {
 /// Why a device would not take a step (the right column of the table in semantics 5.d).
 enum class Refusal : std::uint8_t {
   none,
-  not_off,            ///< power-on of a device that is not off
-  already_off,        ///< power-off of a device that is off
-  not_reachable,      ///< 5.h
-  out_of_range,       ///< a number or a priority that the platform does not have
-  port_enabled,       ///< a side changed while the port is enabled, where the platform forbids it
-  already_plugged,    ///< plug of a plugged cable
-  port_occupied,      ///< plug into a port that has another cable plugged
-  not_plugged,        ///< unplug of a cable that is not plugged
+  not_off,          ///< power-on of a device that is not off
+  already_off,      ///< power-off of a device that is off
+  not_reachable,    ///< 5.h
+  out_of_range,     ///< a number or a priority that the platform does not have
+  port_enabled,     ///< a side changed while the port is enabled, where the platform forbids it
+  already_plugged,  ///< plug of a plugged cable
+  port_occupied,    ///< plug into a port that has another cable plugged
+  not_plugged,      ///< unplug of a cable that is not plugged
 };
 
 /// Several leaders met, or a leader was chosen among candidates (semantics 4.2).
@@ -45,19 +45,19 @@ struct Pass {
 /// What broke a property, as data; cairn/render.hpp tells it in words.
 struct Breach {
   enum class Cause : std::uint8_t {
-    two_leaders,         ///< 6.1: a and b, both to keep, follow different leaders
-    cut_apart,           ///< 6.1: a, to keep, and b follow the same leader and are not together
-    kept_device_held,    ///< 6.1: a, to keep, is held
-    settled_down,        ///< 6.2, 6.3: settling restarts a
-    settled_held,        ///< 6.2, 6.3: settling holds a
-    taken_down,          ///< 6.2, 6.3: the step takes a down
-    held,                ///< 6.4: a is held
-    same_number,         ///< 6.4: a and b are together, admitted, and have the same number
-    refused,             ///< 6.5: the step is refused
-    not_complete,        ///< 6.6: at rest and the procedure is not complete
-    goal_missed,         ///< 6.6, 6.7: the goal does not hold; `missed` says which part
-    too_many_members,    ///< 6.6: the class of a is larger than max-members
-    loss_cuts,           ///< 6.8: a and b, both of goal.stack, are not together after the loss
+    two_leaders,       ///< 6.1: a and b, both to keep, follow different leaders
+    cut_apart,         ///< 6.1: a, to keep, and b follow the same leader and are not together
+    kept_device_held,  ///< 6.1: a, to keep, is held
+    settled_down,      ///< 6.2, 6.3: settling restarts a
+    settled_held,      ///< 6.2, 6.3: settling holds a
+    taken_down,        ///< 6.2, 6.3: the step takes a down
+    held,              ///< 6.4: a is held
+    same_number,       ///< 6.4: a and b are together, admitted, and have the same number
+    refused,           ///< 6.5: the step is refused
+    not_complete,      ///< 6.6: at rest and the procedure is not complete
+    goal_missed,       ///< 6.6, 6.7: the goal does not hold; `missed` says which part
+    too_many_members,  ///< 6.6: the class of a is larger than max-members
+    loss_cuts,         ///< 6.8: a and b, both of goal.stack, are not together after the loss
   };
   /// Which part of the goal (6.b) fails first.
   enum class GoalPart : std::uint8_t { none, together, one_leader, primary, saved, where };
@@ -92,8 +92,8 @@ struct Walk {
   std::vector<Pass> initial_passes;  ///< its settling
   std::vector<Moment> moments;
   End end = End::complete;
-  std::vector<StepId> waiting;       ///< stuck: the steps whose turn it is and whose condition does not hold
-  std::optional<Breach> breach;      ///< of a refutation: what breaks at its last event
+  std::vector<StepId> waiting;   ///< stuck: the steps whose turn it is and whose condition does not hold
+  std::optional<Breach> breach;  ///< of a refutation: what breaks at its last event
 
   /// The settled state at the end.
   [[nodiscard]] const State& last() const;
@@ -111,6 +111,6 @@ struct NotARefutation {
 /// Walks `events` by the concrete semantics, and sees `asked` break at their end (not before, nor only later).
 /// `faults` is the budget in force; it is not spent on properties that are asked without faults.
 [[nodiscard]] std::variant<Walk, NotARefutation> replay(const Model& model, const FaultBudget& faults,
-                                                         const AskedProperty& asked, const Trace& events);
+                                                        const AskedProperty& asked, const Trace& events);
 
 }  // namespace cairn
