@@ -55,7 +55,7 @@ std::int64_t Author::free_number() {
 
 /// The mistake that no-clash is for is made here, or it would be too rare.
 std::int64_t Author::taken_or_free_number() {
-  if (!random_.chance(45)) return free_number();
+  if (!random_.chance(60)) return free_number();
   return *find_device(draft_, random_.pick(members_))->number;
 }
 
@@ -99,7 +99,7 @@ void Author::add_members(std::size_t count, bool ring) {
 DeviceDraft& Author::add_newcomer(bool on) {
   DeviceDraft& device = add_device(on);
   const Range& priorities = draft_.platform.priorities;
-  if (random_.chance(60)) device.number = taken_or_free_number();
+  if (random_.chance(70)) device.number = taken_or_free_number();
   if (random_.chance(60)) device.priority = random_.between(priorities.low, priorities.high - 1);
   return device;
 }

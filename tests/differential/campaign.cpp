@@ -62,6 +62,9 @@ Tally run_campaign(std::size_t models, std::uint64_t seed, const std::string& fo
       case Comparison::Outcome::too_large:
         tally.too_large += 1;
         break;
+      case Comparison::Outcome::endless:
+        tally.endless += 1;
+        break;
       case Comparison::Outcome::disagree:
         tally.disagreements.push_back(settle_disagreement(draft, i, found));
         [[fallthrough]];

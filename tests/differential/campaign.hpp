@@ -26,6 +26,7 @@ struct Tally {
   std::size_t compared = 0;
   std::size_t unreadable = 0;
   std::size_t too_large = 0;
+  std::size_t endless = 0;
   std::size_t states = 0;
   std::array<OfProperty, property_count> properties;
   std::vector<Disagreement> disagreements;

@@ -106,6 +106,12 @@ Difference compare_refutation(const Model& model, const naive::Answer& answer, c
 
 Difference compare_verdict(const Model& model, const naive::Answer& answer, const PropertyVerdict& theirs) {
   if (theirs.asked != answer.asked) return "the properties are answered in another order";
+  const bool contradiction = theirs.verdict == Verdict::undecided && theirs.reason == Reason::contradiction;
+  if (answer.cycle && contradiction) return {};
+  if (answer.cycle && !answer.refuted) {
+    return fmt::format("a state can be reached from itself by the reference (semantics 5.k), {} by the library",
+                       name_of(theirs.verdict));
+  }
   if (theirs.verdict == Verdict::undecided)
     return "undecided by the library: " + std::string(name_of(theirs.reason)) + " " + theirs.contradiction;
   if ((theirs.verdict == Verdict::refuted) != answer.refuted) {
@@ -123,8 +129,12 @@ Difference compare_verdict(const Model& model, const naive::Answer& answer, cons
   return {};
 }
 
+bool endless(const naive::Exploration& exploration) {
+  return std::any_of(exploration.answers.begin(), exploration.answers.end(),
+                     [](const naive::Answer& answer) { return answer.cycle; });
+}
+
 Difference compare_answers(const Model& model, const naive::Exploration& exploration) {
-  if (exploration.cycle) return "a state can be reached from itself (semantics 5.k)";
   if (exploration.unsettled_passes > (model.platform.orphans == Orphans::carry_on ? 1 : 2)) {
     return fmt::format("{} unsettled passes in a row (semantics 4.5.c)", exploration.unsettled_passes);
   }
@@ -135,7 +145,7 @@ Difference compare_answers(const Model& model, const naive::Exploration& explora
     const Difference difference = compare_verdict(model, answer, report.value().properties[i]);
     if (!difference.empty()) return std::string(name_of(answer.asked.property)) + ": " + difference;
   }
-  return compare_plain_walk(model);
+  return endless(exploration) ? "" : compare_plain_walk(model);
 }
 
 }  // namespace
@@ -178,6 +188,7 @@ Comparison compare(const Model& model) {
   for (const naive::Answer& answer : exploration->answers) {
     comparison.verdicts.push_back({answer.asked, answer.refuted, answer.vacuous});
   }
+  if (endless(*exploration)) comparison.outcome = Comparison::Outcome::endless;
   comparison.difference = compare_answers(model, *exploration);
   if (!comparison.difference.empty()) comparison.outcome = Comparison::Outcome::disagree;
   return comparison;

@@ -15,6 +15,7 @@ struct Comparison {
   enum class Outcome {
     unreadable,  ///< the reader refuses the model
     too_large,   ///< more states than the reference is asked to visit
+    endless,     ///< both find a state that can be reached from itself, which semantics 5.k rules out
     agree,
     disagree,
   };
@@ -33,8 +34,8 @@ struct Comparison {
 /// How many states the reference visits in one exploration before it gives up.
 inline constexpr std::size_t most_states = 3000;
 
-/// Verdicts, shortest lengths, the preferred refutations themselves, vacuity, the number of states, and every state
-/// that the refutations and the run without faults pass through.
+/// Compares verdicts, shortest lengths, the preferred refutations themselves, vacuity, the number of states, and every
+/// state that the refutations and the run without faults pass through.
 Comparison compare(const Model& model);
 
 /// Reads the draft first, and also compares the order of its steps.

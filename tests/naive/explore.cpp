@@ -68,13 +68,14 @@ class Explorer {
   void report(Exploration& exploration) const {
     exploration.states += successors_.size();
     exploration.unsettled_passes = std::max(exploration.unsettled_passes, unsettled_passes_);
-    exploration.cycle = exploration.cycle || has_cycle();
+    const bool cycle = has_cycle();
     for (std::size_t i = 0; i < asked_.size(); ++i) {
       Answer answer{.asked = asked_[i],
                     .refuted = best_[i].has_value(),
                     .preferred = {},
                     .vacuous = false,
-                    .explored = successors_.size()};
+                    .explored = successors_.size(),
+                    .cycle = cycle};
       if (best_[i]) answer.preferred = *best_[i];
       answer.vacuous = !answer.refuted && vacuous(asked_[i].property);
       exploration.answers.push_back(answer);

@@ -16,14 +16,14 @@ struct Answer {
   Trace preferred;       ///< Refuted: of the shortest the one with the fewest faults, then switches, then the first.
   bool vacuous = false;  ///< 6.e, of a proof
   std::uint64_t explored = 0;  ///< Settled reachable states, the initial one included.
+  bool cycle = false;          ///< A state of the exploration can be reached from itself; 5.k says that there is none.
 };
 
-/// What an exploration found about the text itself.
+/// All answers, and what was found about the text itself.
 struct Exploration {
   std::vector<Answer> answers;  ///< In the order asked.
   std::size_t states = 0;       ///< Of the explorations, added up.
   int unsettled_passes = 0;     ///< 4.5.c: the most in a row.
-  bool cycle = false;           ///< 5.k says that there is none.
 };
 
 /// Answers `asked` under `budget`, or nothing where an exploration has more than `most_states`.
