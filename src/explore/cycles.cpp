@@ -1,6 +1,6 @@
 #include "explore/cycles.hpp"
 
-#include <unordered_map>
+#include <algorithm>
 
 #include "explore/limits.hpp"
 
@@ -8,75 +8,52 @@ namespace cairn::explore {
 
 namespace {
 
-/// Sees nothing.
-class Unheard final : public semantics::Watcher {
- public:
-  void see(const State&, const semantics::Derived&) override {}
-  void foresee(const State&, const semantics::Derived&, const semantics::PassPlan&) override {}
-};
-
-/// Depth first with two marks: a state met again while it is open closes a cycle.
-class StartWalk {
- public:
-  StartWalk(Expander& expander, const Store& store) : expander_(expander), store_(store) {}
-
-  bool finds_cycle_from(StateIndex root) {
-    if (finished_.contains(root)) return false;
-    enter(root);
-    while (!path_.empty()) {
-      Visit& visit = path_.back();
-      if (visit.left.empty()) {
-        finished_[visit.state] = true;
-        path_.pop_back();
-        continue;
-      }
-      const StateIndex next = visit.left.back();
-      visit.left.pop_back();
-      const auto met = finished_.find(next);
-      if (met == finished_.end()) {
-        enter(next);
-      } else if (!met->second) {
-        return true;
-      }
-    }
-    return false;
-  }
-
- private:
-  struct Visit {
-    StateIndex state;
-    std::vector<StateIndex> left;  ///< successors by a start that were not followed yet
-  };
-
-  void enter(StateIndex state) {
-    finished_[state] = false;
-    Visit visit{state, {}};
-    expander_.open(store_[state]);
-    for (const Event& event : expander_.events()) {
-      if (event.kind != Event::Kind::started) continue;
-      expander_.take(event, unheard_);
-      if (const auto next = store_.find(expander_.packed_next())) visit.left.push_back(*next);
-    }
-    path_.push_back(std::move(visit));
-  }
-
-  Expander& expander_;
-  const Store& store_;
-  Unheard unheard_;
-  std::unordered_map<StateIndex, bool> finished_;  ///< false while a state is on the path
-  std::vector<Visit> path_;
-};
+enum class Mark : std::uint8_t { unseen, on_path, finished };
 
 }  // namespace
 
-bool cycle_among(Expander& expander, const Store& store, const std::vector<StateIndex>& suspects,
-                 const std::function<bool()>& interrupted) {
-  StartWalk walk(expander, store);
-  for (const StateIndex suspect : suspects) {
+void StartGraph::add(StateIndex target, bool suspect) {
+  targets_.push_back(target);
+  if (suspect) suspects_.push_back(target);
+}
+
+// Depth first: a state met again while it is on the path closes a cycle. A state that was never expanded has no starts.
+bool StartGraph::has_cycle(const std::function<bool()>& interrupted) const {
+  struct Visit {
+    StateIndex state;
+    std::uint64_t next;  ///< place of the target to follow next
+    std::uint64_t end;
+  };
+  StateIndex largest = static_cast<StateIndex>(first_.size());
+  for (const StateIndex target : targets_) largest = std::max(largest, target);
+  std::vector<Mark> marks(std::size_t{largest} + 1, Mark::unseen);
+  std::vector<Visit> path;
+  const auto enter = [&](StateIndex state) {
+    marks[state] = Mark::on_path;
+    const std::uint64_t end = state + 1 < first_.size() ? first_[state + 1] : targets_.size();
+    path.push_back({state, state < first_.size() ? first_[state] : end, end});
+  };
+  for (const StateIndex root : suspects_) {
+    if (marks[root] != Mark::unseen) continue;
     if (interrupted()) throw Interrupted();
-    if (walk.finds_cycle_from(suspect)) return true;
+    enter(root);
+    while (!path.empty()) {
+      Visit& visit = path.back();
+      if (visit.next == visit.end) {
+        marks[visit.state] = Mark::finished;
+        path.pop_back();
+        continue;
+      }
+      const StateIndex next = targets_[visit.next++];
+      if (marks[next] == Mark::on_path) return true;
+      if (marks[next] == Mark::unseen) enter(next);
+    }
   }
   return false;
+}
+
+std::uint64_t StartGraph::bytes() const {
+  return first_.capacity() * sizeof(std::uint64_t) + (targets_.capacity() + suspects_.capacity()) * sizeof(StateIndex);
 }
 
 }  // namespace cairn::explore

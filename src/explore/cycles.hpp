@@ -2,21 +2,35 @@
 /// Semantics 5.k: every run ends, so that no cycle is among the states.
 #pragma once
 
+#include <cstdint>
 #include <functional>
 #include <vector>
 
-#include "explore/expander.hpp"
 #include "explore/store.hpp"
 
 namespace cairn::explore {
 
-/// True when a cycle can be reached from one of `suspects`.
+/// Which starts lead from which state to which.
 ///
 /// Steps stay done (5.d), budgets only shrink and so do, once no break is left, the broken cables (5.c): an event of
 /// these kinds lies on no cycle. A cycle would consist of starts alone (5.b), and one of them would lead to a state of
-/// the same layer or of an earlier one. The targets of such starts are the suspects; only starts are followed.
-/// \throws Interrupted
-[[nodiscard]] bool cycle_among(Expander& expander, const Store& store, const std::vector<StateIndex>& suspects,
-                               const std::function<bool()>& interrupted);
+/// the same layer or of an earlier one. The targets of such starts are the suspects; the search sets out from them.
+class StartGraph {
+ public:
+  /// The state whose starts are added from now on: 0, 1, 2, … in turn.
+  void begin_state() { first_.push_back(static_cast<std::uint64_t>(targets_.size())); }
+  /// A start leads to `target`; it is a suspect where the target is not of a later layer.
+  void add(StateIndex target, bool suspect);
+
+  /// \throws Interrupted  when `interrupted` answered true
+  [[nodiscard]] bool has_cycle(const std::function<bool()>& interrupted) const;
+
+  [[nodiscard]] std::uint64_t bytes() const;
+
+ private:
+  std::vector<std::uint64_t> first_;  ///< per state, where its targets begin
+  std::vector<StateIndex> targets_;
+  std::vector<StateIndex> suspects_;
+};
 
 }  // namespace cairn::explore

@@ -84,7 +84,7 @@ class Search {
   }
 
   bool must_stop() {
-    stopped_ = guard_.met(store_.bytes_with(most_new_states));
+    stopped_ = guard_.met(store_.bytes_with(most_new_states) + starts_.bytes());
     if (store_.size() > Store::most_states - most_new_states) stopped_ = Reason::memory;
     guard_.report({store_.size(), store_.size() - next_, depth_, 0});
     return stopped_.has_value();
@@ -93,6 +93,7 @@ class Search {
   void expand(StateIndex index) {
     expander_.open(store_[index]);
     if (observer_ != nullptr) observer_->open(expander_.state(), expander_.derived(), expander_.events());
+    starts_.begin_state();
     std::vector<Question*> broken;
     for (const Event& event : expander_.events()) {
       sentry_.reset();
@@ -101,7 +102,7 @@ class Search {
       if (sentry_.alarmed()) collect_alarms(broken);
       if (observer_ != nullptr) observer_->taken(expander_.state(), event, refusal, expander_.next());
       const auto [next, fresh] = store_.insert(expander_.packed_next());
-      if (!fresh && next < layers_.back() && event.kind == Event::Kind::started) suspects_.push_back(next);
+      if (event.kind == Event::Kind::started) starts_.add(next, !fresh && next < layers_.back());
     }
     if (expander_.at_rest()) look_at_rest();
     // Only now, since choosing a refutation opens other states.
@@ -151,7 +152,7 @@ class Search {
     for (Question& q : questions_) {
       if (q.open() && q.pending) refute(q, *q.pending);
     }
-    if (!finished() && cycle_among(expander_, store_, suspects_, interrupted())) {
+    if (!finished() && starts_.has_cycle(interrupted())) {
       throw semantics::Contradiction("a run comes back to a state that it has left, against semantics 5.k");
     }
   }
@@ -183,10 +184,10 @@ class Search {
   Store store_;
   Sentry sentry_;
   std::vector<Question> questions_;
-  Layers layers_;                     ///< ends with the end of the layer that is being expanded
-  std::size_t depth_ = 0;             ///< of that layer
-  StateIndex next_ = 0;               ///< the state to expand next
-  std::vector<StateIndex> suspects_;  ///< see cycles.hpp
+  Layers layers_;          ///< ends with the end of the layer that is being expanded
+  std::size_t depth_ = 0;  ///< of that layer
+  StateIndex next_ = 0;    ///< the state to expand next
+  StartGraph starts_;
   bool completed_ = false;
   std::optional<Reason> stopped_;
 };

@@ -7,10 +7,9 @@ namespace cairn::semantics {
 namespace {
 
 // 3.a: plugged, not broken, both devices up or held, both ports enabled in running.
-bool cable_up(const World& world, const State& s, CableId c) {
-  const Cable& cable = world.model()[c];
-  return s[c].plugged && !s[c].broken && running(s, world.device_a(c)) && running(s, world.device_b(c)) &&
-         s[cable.a].enabled && s[cable.b].enabled;
+bool cable_up(const State& s, CableId c, const Joint& joint) {
+  return s[c].plugged && !s[c].broken && running(s, joint.device_a) && running(s, joint.device_b) &&
+         s[joint.port_a].enabled && s[joint.port_b].enabled;
 }
 
 // 3.b: "the operational sides face each other"
@@ -20,12 +19,9 @@ bool facing(const Platform& platform, Side a, Side b) {
 }
 
 // 3.b: "no other cable that is cable_up joins a third device to a port of either device whose operational side equals
-// that of the same device's end of c", seen from the device d.
-bool leads_to_one_neighbour(const World& world, const State& s, const Derived& derived, CableId c, DeviceId d) {
-  const Cable& cable = world.model()[c];
-  const bool at_a = world.device_a(c) == d;
-  const DeviceId peer = at_a ? world.device_b(c) : world.device_a(c);
-  const Side side = s[at_a ? cable.a : cable.b].operational_side;
+// that of the same device's end of c", seen from the device d, whose end of c is at `side`.
+bool leads_to_one_neighbour(const World& world, const State& s, const Derived& derived, CableId c, DeviceId d,
+                            Side side, DeviceId peer) {
   for (const CableEnd& end : world.ends_at(d)) {
     if (end.cable != c && end.other != peer && derived.cable_up[end.cable.value] != 0 &&
         s[end.here].operational_side == side) {
@@ -36,16 +32,16 @@ bool leads_to_one_neighbour(const World& world, const State& s, const Derived& d
 }
 
 // 3.b, of a cable that is up.
-bool linked(const World& world, const State& s, const Derived& derived, CableId c) {
-  const Platform& platform = world.platform();
-  const Model& model = world.model();
-  const DeviceId d = world.device_a(c);
-  const DeviceId e = world.device_b(c);
+bool linked(const World& world, const State& s, const Derived& derived, CableId c, const Joint& joint) {
+  const DeviceId d = joint.device_a;
+  const DeviceId e = joint.device_b;
   if (s[d].power != Power::up || s[e].power != Power::up) return false;
-  if (!facing(platform, s[model[c].a].operational_side, s[model[c].b].operational_side)) return false;
-  if (platform.software == Software::must_match && model[d].software != model[e].software) return false;
-  return platform.side_leads_to == SideLeadsTo::any ||
-         (leads_to_one_neighbour(world, s, derived, c, d) && leads_to_one_neighbour(world, s, derived, c, e));
+  const Side side_d = s[joint.port_a].operational_side;
+  const Side side_e = s[joint.port_b].operational_side;
+  if (!joint.software_fits || !facing(world.platform(), side_d, side_e)) return false;
+  return world.platform().side_leads_to == SideLeadsTo::any ||
+         (leads_to_one_neighbour(world, s, derived, c, d, side_d, e) &&
+          leads_to_one_neighbour(world, s, derived, c, e, side_e, d));
 }
 
 // The device that stands for d's class so far; the classes are joined link by link.
@@ -68,8 +64,8 @@ void join_classes(const World& world, const State& s, Derived& derived) {
   }
   for (std::size_t i = 0; i < world.cable_count(); ++i) {
     if (derived.linked[i] == 0) continue;
-    const DeviceId d = head(derived, world.device_a(CableId(i)));
-    const DeviceId e = head(derived, world.device_b(CableId(i)));
+    const DeviceId d = head(derived, world.joint(CableId(i)).device_a);
+    const DeviceId e = head(derived, world.joint(CableId(i)).device_b);
     // The first in the site's order stands for the class.
     if (d < e) derived.class_of[e.value] = d;
     if (e < d) derived.class_of[d.value] = e;
@@ -95,9 +91,9 @@ void derive(const World& world, const State& s, Derived& out) {
   const std::size_t cables = world.cable_count();
   out.cable_up.resize(cables);
   out.linked.resize(cables);
-  for (std::size_t i = 0; i < cables; ++i) out.cable_up[i] = cable_up(world, s, CableId(i)) ? 1 : 0;
+  for (std::size_t i = 0; i < cables; ++i) out.cable_up[i] = cable_up(s, CableId(i), world.joint(CableId(i))) ? 1 : 0;
   for (std::size_t i = 0; i < cables; ++i) {
-    out.linked[i] = out.cable_up[i] != 0 && linked(world, s, out, CableId(i)) ? 1 : 0;
+    out.linked[i] = out.cable_up[i] != 0 && linked(world, s, out, CableId(i), world.joint(CableId(i))) ? 1 : 0;
   }
   join_classes(world, s, out);
   chain_classes(out);

@@ -13,7 +13,8 @@ World::World(const Model& model)
     const PortId b = model[c].b;
     const DeviceId at_a = model[a].device;
     const DeviceId at_b = model[b].device;
-    joined_.emplace_back(at_a, at_b);
+    const bool fits = model.platform.software == Software::any || model[at_a].software == model[at_b].software;
+    joints_.push_back({at_a, at_b, a, b, fits});
     ends_[at_a.value].push_back({c, a, b, at_b});
     ends_[at_b.value].push_back({c, b, a, at_a});
     cables_at_[a.value].push_back(c);

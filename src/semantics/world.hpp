@@ -3,7 +3,6 @@
 #pragma once
 
 #include <cstdint>
-#include <utility>
 #include <vector>
 
 #include "cairn/model.hpp"
@@ -16,6 +15,15 @@ struct CableEnd {
   PortId here;
   PortId there;
   DeviceId other;  ///< the device at the other end
+};
+
+/// What a cable joins, close at hand: links are derived anew for every state.
+struct Joint {
+  DeviceId device_a;
+  DeviceId device_b;
+  PortId port_a;
+  PortId port_b;
+  bool software_fits;  ///< 3.b: "the software tags are equal where the platform says software: must-match"
 };
 
 /// Immutable; the model must outlive it.
@@ -35,9 +43,9 @@ class World {
   [[nodiscard]] const std::vector<CableEnd>& ends_at(DeviceId d) const { return ends_[d.value]; }
   /// The cables that name the port p.
   [[nodiscard]] const std::vector<CableId>& cables_at(PortId p) const { return cables_at_[p.value]; }
-  /// The two devices that c joins.
-  [[nodiscard]] DeviceId device_a(CableId c) const { return joined_[c.value].first; }
-  [[nodiscard]] DeviceId device_b(CableId c) const { return joined_[c.value].second; }
+  [[nodiscard]] const Joint& joint(CableId c) const { return joints_[c.value]; }
+  [[nodiscard]] DeviceId device_a(CableId c) const { return joints_[c.value].device_a; }
+  [[nodiscard]] DeviceId device_b(CableId c) const { return joints_[c.value].device_b; }
   /// Semantics 6: d is to be undisturbed.
   [[nodiscard]] bool keeps(DeviceId d) const { return keeps_[d.value] != 0; }
 
@@ -45,7 +53,7 @@ class World {
   const Model* model_;
   std::vector<std::vector<CableEnd>> ends_;
   std::vector<std::vector<CableId>> cables_at_;
-  std::vector<std::pair<DeviceId, DeviceId>> joined_;
+  std::vector<Joint> joints_;
   std::vector<std::uint8_t> keeps_;
 };
 

@@ -23,8 +23,6 @@ class Prover {
         question_(verify::question_of(model, options)),
         guard_(options.limits, options.progress) {}
 
-  [[nodiscard]] Diagnostics objections() const { return verify::objections(model_, question_); }
-
   Report run() {
     report_.faults = question_.faults;
     for (const AskedProperty& asked : question_.properties) report_.properties.emplace_back().asked = asked;
@@ -103,10 +101,13 @@ class Prover {
 
 }  // namespace
 
+Diagnostics objections(const Model& model, const ProveOptions& options) {
+  return verify::objections(model, verify::question_of(model, options));
+}
+
 Result<Report> prove(const Model& model, const ProveOptions& options) {
-  Prover prover(model, options);
-  if (Diagnostics problems = prover.objections(); !problems.empty()) return problems;
-  return prover.run();
+  if (Diagnostics problems = objections(model, options); !problems.empty()) return problems;
+  return Prover(model, options).run();
 }
 
 }  // namespace cairn
