@@ -7,14 +7,14 @@
 namespace cairn::explore {
 
 Chooser::Chooser(const semantics::World& world, Expander& expander, const Store& store, const Layers& layers,
-                 const AskedProperty& asked, std::size_t length, std::function<bool()> interrupted)
+                 const AskedProperty& asked, std::size_t length, AskLimits ask)
     : world_(world),
       expander_(expander),
       store_(store),
       layers_(layers),
       asked_(asked),
       length_(length),
-      interrupted_(std::move(interrupted)),
+      ask_(std::move(ask)),
       sentry_(world),
       unheard_(world) {
   sentry_.watch(asked.property);
@@ -31,7 +31,7 @@ void Chooser::for_each_option(StateIndex index, std::size_t depth, Visit visit) 
   expander_.open(store_[index]);
   const bool by_an_event = !speaks_of_goal(asked_.property);
   if (!by_an_event && expander_.at_rest() && depth + longest_tail(world_, asked_) >= length_) {
-    const auto tail = fatal_tail(world_, expander_, asked_, unheard_, interrupted_);
+    const auto tail = fatal_tail(world_, expander_, asked_, unheard_, ask_);
     if (tail && depth + tail->size() == length_) visit(Option{*tail, true, 0});
   }
   if (depth == last_layer() && !by_an_event) return;
@@ -77,7 +77,9 @@ Trace Chooser::choose() {
   costs_.assign(layers_[last + 1], CostAfter{no_way, no_way, no_way});
   for (std::size_t depth = last + 1; depth-- > 0;) {
     for (StateIndex index = layers_[depth]; index < layers_[depth + 1]; ++index) {
-      if (index % 256 == 0 && interrupted_()) throw Interrupted();
+      if (index % 256 == 0) {
+        if (const auto met = ask_()) throw Stopped{*met};
+      }
       costs_[index] = finish_from(index, depth);
     }
   }

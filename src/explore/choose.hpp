@@ -5,11 +5,11 @@
 
 #include <array>
 #include <compare>
-#include <functional>
 #include <optional>
 #include <vector>
 
 #include "explore/expander.hpp"
+#include "explore/limits.hpp"
 #include "explore/sentry.hpp"
 #include "explore/store.hpp"
 
@@ -25,9 +25,9 @@ class Chooser {
  public:
   /// \param length  of the shortest refutation of `asked`; the layers up to it, but for its last event, are in `store`
   Chooser(const semantics::World& world, Expander& expander, const Store& store, const Layers& layers,
-          const AskedProperty& asked, std::size_t length, std::function<bool()> interrupted);
+          const AskedProperty& asked, std::size_t length, AskLimits ask);
 
-  /// \throws Interrupted
+  /// \throws Stopped  when `ask` answered
   /// \throws semantics::Contradiction  when no refutation of that length is found again
   [[nodiscard]] Trace choose();
 
@@ -67,7 +67,7 @@ class Chooser {
   const Layers& layers_;
   AskedProperty asked_;
   std::size_t length_;
-  std::function<bool()> interrupted_;
+  AskLimits ask_;
   Sentry sentry_;
   TieNotes unheard_;
   std::vector<CostAfter> costs_;  ///< by state, of the layers done so far

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "explore/limits.hpp"
-
 namespace cairn::explore {
 
 namespace {
@@ -18,7 +16,7 @@ void StartGraph::add(StateIndex target, bool suspect) {
 }
 
 // Depth first: a state met again while it is on the path closes a cycle. A state that was never expanded has no starts.
-bool StartGraph::has_cycle(const std::function<bool()>& interrupted) const {
+bool StartGraph::has_cycle(const AskLimits& ask) const {
   struct Visit {
     StateIndex state;
     std::uint64_t next;  ///< place of the target to follow next
@@ -35,7 +33,7 @@ bool StartGraph::has_cycle(const std::function<bool()>& interrupted) const {
   };
   for (const StateIndex root : suspects_) {
     if (marks[root] != Mark::unseen) continue;
-    if (interrupted()) throw Interrupted();
+    if (const auto met = ask()) throw Stopped{*met};
     enter(root);
     while (!path.empty()) {
       Visit& visit = path.back();

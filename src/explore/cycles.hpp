@@ -3,9 +3,9 @@
 #pragma once
 
 #include <cstdint>
-#include <functional>
 #include <vector>
 
+#include "explore/limits.hpp"
 #include "explore/store.hpp"
 
 namespace cairn::explore {
@@ -22,8 +22,8 @@ class StartGraph {
   /// A start leads to `target`; it is a suspect where the target is not of a later layer.
   void add(StateIndex target, bool suspect);
 
-  /// \throws Interrupted  when `interrupted` answered true
-  [[nodiscard]] bool has_cycle(const std::function<bool()>& interrupted) const;
+  /// \throws Stopped  when `ask` answered
+  [[nodiscard]] bool has_cycle(const AskLimits& ask) const;
 
   [[nodiscard]] std::uint64_t bytes() const;
 

@@ -35,8 +35,8 @@ class Search {
       begin();
       while (next_ < store_.size() && !finished() && !stopped_) expand_layer();
       if (!stopped_) close_set();
-    } catch (const Interrupted&) {
-      stopped_ = Reason::interrupted;
+    } catch (const Stopped& stop) {
+      stopped_ = stop.reason;
     } catch (const std::bad_alloc&) {
       stopped_ = Reason::memory;
     }
@@ -121,7 +121,7 @@ class Search {
     std::vector<std::pair<Question*, std::size_t>> broken;
     for (Question& q : questions_) {
       if (!q.at_rest || !q.open()) continue;
-      const auto tail = fatal_tail(world_, expander_, q.answer.asked, sentry_.ties(), interrupted());
+      const auto tail = fatal_tail(world_, expander_, q.answer.asked, sentry_.ties(), any_limit());
       if (tail) broken.emplace_back(&q, depth_ + tail->size());
     }
     for (const auto& [q, length] : broken) {
@@ -142,7 +142,7 @@ class Search {
   }
 
   void refute(Question& q, std::size_t length) {
-    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupted());
+    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupt());
     q.answer.refutation = chooser.choose();
     sentry_.ignore(q.answer.asked.property);
   }
@@ -152,13 +152,18 @@ class Search {
     for (Question& q : questions_) {
       if (q.open() && q.pending) refute(q, *q.pending);
     }
-    if (!finished() && starts_.has_cycle(interrupted())) {
+    if (!finished() && starts_.has_cycle(any_limit())) {
       throw semantics::Contradiction("a run comes back to a state that it has left, against semantics 5.k");
     }
   }
 
-  [[nodiscard]] std::function<bool()> interrupted() const {
-    return [this] { return guard_.interrupted(); };
+  [[nodiscard]] AskLimits any_limit() const {
+    return [this] { return guard_.met(0); };
+  }
+
+  /// For the choice among refutations: that there is one is known, and time or memory shall not take it back.
+  [[nodiscard]] AskLimits interrupt() const {
+    return [this] { return guard_.interrupted() ? std::optional(Reason::interrupted) : std::nullopt; };
   }
 
   Exploration result() const {

@@ -12,8 +12,13 @@
 
 namespace cairn::explore {
 
-/// Thrown where the caller's interrupt ends a piece of work in the middle; caught by the exploration that does it.
-struct Interrupted {};
+/// Thrown where a limit ends a piece of work in the middle; caught by the exploration that does it.
+struct Stopped {
+  Reason reason;
+};
+
+/// Asked now and then in the middle of a piece of work: the limit that is met, or nothing.
+using AskLimits = std::function<std::optional<Reason>()>;
 
 /// Measures from its construction on.
 class Watch {

@@ -9,10 +9,11 @@ namespace cairn::explore {
 
 namespace {
 
-std::optional<Trace> tail_of_loss(const semantics::World& world, const State& s, std::int64_t k,
-                                  const std::function<bool()>& interrupted) {
-  const semantics::Loss loss = semantics::find_fatal_loss(world, s, k, interrupted);
-  if (loss.interrupted) throw Interrupted();
+std::optional<Trace> tail_of_loss(const semantics::World& world, const State& s, std::int64_t k, const AskLimits& ask) {
+  std::optional<Reason> met;
+  const auto must_stop = [&] { return (met = ask()).has_value(); };
+  const semantics::Loss loss = semantics::find_fatal_loss(world, s, k, must_stop);
+  if (loss.interrupted) throw Stopped{*met};
   if (!loss.fatal) return {};
   Trace tail;
   for (const CableId c : *loss.fatal) tail.push_back({Event::Kind::broke, c.value});
@@ -22,13 +23,13 @@ std::optional<Trace> tail_of_loss(const semantics::World& world, const State& s,
 }  // namespace
 
 std::optional<Trace> fatal_tail(const semantics::World& world, const Expander& expander, const AskedProperty& asked,
-                                semantics::Watcher& watcher, const std::function<bool()>& interrupted) {
+                                semantics::Watcher& watcher, const AskLimits& ask) {
   const State& s = expander.state();
   if (asked.property == Property::reaches_goal) {
     return semantics::broken_at_rest(world, s, expander.derived()) ? std::optional<Trace>(Trace()) : std::nullopt;
   }
   if (!semantics::complete(s)) return {};
-  if (asked.property == Property::tolerates_loss) return tail_of_loss(world, s, asked.k, interrupted);
+  if (asked.property == Property::tolerates_loss) return tail_of_loss(world, s, asked.k, ask);
   State after = s;
   semantics::Scratch scratch;
   if (!semantics::broken_by_cold_start(world, after, scratch, watcher)) return {};

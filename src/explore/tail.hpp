@@ -2,7 +2,6 @@
 /// What 6.6 to 6.8 ask of a state at rest, and the events that show how it fails.
 #pragma once
 
-#include <functional>
 #include <optional>
 
 #include "explore/expander.hpp"
@@ -12,10 +11,10 @@ namespace cairn::explore {
 
 /// Of the state that `expander` has open, which is at rest: the events after it that end a refutation of `asked` (none
 /// for reaches-goal), or nothing where it stands the test. `watcher` sees the settling after a cold start.
-/// \throws Interrupted  when `interrupted` answered true in the middle of a search
+/// \throws Stopped  when `ask` answered in the middle of a search
 [[nodiscard]] std::optional<Trace> fatal_tail(const semantics::World& world, const Expander& expander,
                                               const AskedProperty& asked, semantics::Watcher& watcher,
-                                              const std::function<bool()>& interrupted);
+                                              const AskLimits& ask);
 
 /// The most events that fatal_tail can answer for `asked`.
 [[nodiscard]] std::size_t longest_tail(const semantics::World& world, const AskedProperty& asked);

@@ -29,8 +29,9 @@ class Prover {
     if (question_.faults.none()) {
       settle(FaultBudget{}, [](Property) { return true; });
     } else {
-      settle(question_.faults, [](Property p) { return asked_with_faults(p); });
+      // The smaller question first, so that a limit met in the larger leaves its answers standing.
       settle(FaultBudget{}, [](Property p) { return !asked_with_faults(p); });
+      settle(question_.faults, [](Property p) { return asked_with_faults(p); });
     }
     std::sort(report_.rests_on.ties.begin(), report_.rests_on.ties.end());
     const auto repeated = std::unique(report_.rests_on.ties.begin(), report_.rests_on.ties.end());
