@@ -36,9 +36,9 @@ std::string lower(std::string_view word) {
 std::string nearest(std::string_view word, std::span<const std::string_view> candidates) {
   constexpr std::size_t longest = 64;
   if (word.empty() || word.size() > longest) return {};
-  const std::size_t most = std::clamp<std::size_t>(word.size() / 3, 1, 4);
+  const std::size_t most = word.size() == 1 ? 0 : std::clamp<std::size_t>(word.size() / 3, 1, 4);
   const std::string small = lower(word);
-  std::size_t best = 2 * most + 1;  // distances are doubled, so that a wrong case counts half
+  std::size_t best = 2 * most + 2;  // distances are doubled, so that a wrong case counts half
   std::string_view found;
   for (const auto candidate : candidates) {
     if (candidate.size() > word.size() + most || word.size() > candidate.size() + most) continue;

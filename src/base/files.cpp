@@ -49,6 +49,8 @@ Unreadable failed(int error) {
       return {"it is a directory"};
     case ENOTDIR:
       return {"a part of its path is no directory"};
+    case EBADF:
+      return {"it is closed"};
     case ELOOP:
       return {"its symbolic links lead in a circle"};
     case ENAMETOOLONG:

@@ -70,18 +70,18 @@ class Loader {
 
   Result<Document> document(const std::string& path) {
     Document document;
-    const Node* node = read_first(path);
-    const auto kind = node != nullptr ? kind_of(*node) : std::nullopt;
-    if (node != nullptr && !kind) {
-      problems_.add(
-          node->place,
-          node->kind == Node::Kind::mapping ? "this is no model" : fmt::format("the document is {}", describe(*node)),
-          "a mapping with `procedure`, `site` or `platform`");
+    if (const Node* node = read_first(path)) {
+      if (const auto kind = kind_of(*node)) {
+        document.kind = *kind;
+        load(*node, *kind);
+      } else {
+        const bool mapping = node->kind == Node::Kind::mapping;
+        problems_.add(node->place, mapping ? "this is no model" : fmt::format("the document is {}", describe(*node)),
+                      "a mapping with `procedure`, `site` or `platform`");
+      }
     }
-    if (kind) load(*node, *kind);
     auto model = finish();
     if (!model) return model.problems();
-    document.kind = *kind;
     document.model = std::move(model).value();
     return document;
   }
@@ -99,12 +99,11 @@ class Loader {
   const Node* read_file(const std::string& path, const Node* named_at) {
     auto content = files_.read(path);
     if (const auto* unreadable = std::get_if<Unreadable>(&content)) {
-      const auto message = fmt::format("{} cannot be read: {}", path == "-" ? "standard input" : cairn::quoted(path),
-                                       unreadable->reason);
       if (named_at == nullptr) {
-        problems_.add(path, message);
+        problems_.add(path, fmt::format("cannot be read: {}", unreadable->reason));
       } else {
-        problems_.add(named_at->place, message, "the path of a file, relative to this one");
+        problems_.add(named_at->place, fmt::format("{} cannot be read: {}", cairn::quoted(path), unreadable->reason),
+                      "the path of a file, relative to this one");
       }
       return nullptr;
     }
@@ -117,7 +116,7 @@ class Loader {
 
   bool is_kind(const Node& node, DocumentKind wanted, const std::string& file) {
     const auto kind = node.kind == Node::Kind::mapping ? kind_of(node) : std::nullopt;
-    if (kind == wanted) return true;
+    if (kind && *kind == wanted) return true;
     const std::string found = kind                               ? fmt::format("a {}", name_of(*kind))
                               : node.kind == Node::Kind::mapping ? std::string("no model")
                                                                  : describe(node);

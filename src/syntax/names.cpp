@@ -7,9 +7,9 @@
 namespace cairn::syntax {
 
 bool NameTable::add(const std::string& name, std::size_t place) {
-  if (!places_.emplace(name, place).second) return false;
-  spelled_.push_back(name);
-  return true;
+  const auto [entry, is_new] = places_.emplace(name, place);
+  if (is_new) spelled_.push_back(entry->first);
+  return is_new;
 }
 
 std::optional<std::size_t> NameTable::find(const std::string& name) const {
@@ -20,9 +20,8 @@ std::optional<std::size_t> NameTable::find(const std::string& name) const {
 
 std::optional<std::size_t> NameTable::look_up(const Name& name, Problems& problems) const {
   if (const auto place = find(name.value)) return place;
-  const std::vector<std::string_view> candidates(spelled_.begin(), spelled_.end());
-  problems.add(name.place, fmt::format("there is no {} {}", thing_, quoted(name.value)),
-               fmt::format("the name of a {}", thing_), problems.nearest_to(name.value, candidates));
+  problems.add(name.place, fmt::format("{} {}", absent_, quoted(name.value)), {},
+               problems.nearest_to(name.value, spelled_));
   return std::nullopt;
 }
 

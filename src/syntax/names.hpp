@@ -18,8 +18,10 @@ namespace cairn::syntax {
 /// Names of one kind of thing. Each name means one thing; a nearest name is offered from all of them.
 class NameTable {
  public:
-  /// `thing` is the kind in messages: "device".
-  explicit NameTable(std::string thing) : thing_(std::move(thing)) {}
+  /// `absent` begins the message on a name that is unknown: "there is no device".
+  explicit NameTable(std::string absent) : absent_(std::move(absent)) {}
+  NameTable(NameTable&&) = default;
+  NameTable& operator=(NameTable&&) = default;
 
   /// False when `name` means something already; then nothing changes.
   bool add(const std::string& name, std::size_t place);
@@ -28,9 +30,9 @@ class NameTable {
   std::optional<std::size_t> look_up(const Name& name, Problems& problems) const;
 
  private:
-  std::string thing_;
+  std::string absent_;
   std::unordered_map<std::string, std::size_t> places_;
-  std::vector<std::string> spelled_;
+  std::vector<std::string_view> spelled_;  ///< the keys of `places_`, in the order added
 };
 
 /// The names that a site declares and a procedure adds. A table is absent where its document could not be read: then

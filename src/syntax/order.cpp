@@ -14,7 +14,10 @@ class Walker {
 
   /// The last steps of `block`, when `before` are the last steps before it.
   std::vector<std::size_t> walk(const Block& block, std::vector<std::size_t> before) {
-    for (const auto& item : block.items) before = walk(item, before);
+    for (const auto& item : block.items) {
+      if (too_many()) return {};
+      before = walk(item, before);
+    }
     return before;
   }
 
@@ -23,7 +26,6 @@ class Walker {
 
  private:
   std::vector<std::size_t> walk(const BlockItem& item, const std::vector<std::size_t>& before) {
-    if (too_many()) return {};
     if (item.branches.empty()) {
       waits_ += before.size();
       if (!too_many()) predecessors_[item.step] = before;
@@ -31,6 +33,7 @@ class Walker {
     }
     std::vector<std::size_t> last;
     for (const auto& branch : item.branches) {
+      if (too_many()) return {};
       const auto ends = walk(branch, before);
       last.insert(last.end(), ends.begin(), ends.end());
     }

@@ -231,8 +231,8 @@ Fields::Fields(const Node& node, std::string_view what, std::span<const std::str
   is_mapping_ = node.kind == Node::Kind::mapping || node.kind == Node::Kind::empty;
   for (const auto& [name, key, value] : read_entries(node, what, problems)) {
     if (std::find(known.begin(), known.end(), name.value) != known.end()) continue;
-    problems.add(name.place, fmt::format("{} is no key of {}", quoted(name.value), what), one_of(known),
-                 problems.nearest_to(name.value, known));
+    meant_.push_back(problems.nearest_to(name.value, known));
+    problems.add(name.place, fmt::format("{} is no key of {}", quoted(name.value), what), one_of(known), meant_.back());
   }
 }
 
@@ -244,8 +244,9 @@ const Node* Fields::find(std::string_view key) const {
 
 const Node* Fields::require(std::string_view key) {
   const Node* value = find(key);
-  if (value == nullptr && is_mapping_) {
-    problems_.add(node_.place, fmt::format("{} has no `{}`", what_, key), fmt::format("the key `{}`", key));
+  const bool reported = std::find(meant_.begin(), meant_.end(), key) != meant_.end();
+  if (value == nullptr && is_mapping_ && !reported) {
+    problems_.add(node_.place, fmt::format("{} has no `{}`", what_, key));
   }
   return value;
 }

@@ -99,7 +99,7 @@ class Fields {
   [[nodiscard]] bool is_mapping() const { return is_mapping_; }
   /// The value of `key`, or null.
   [[nodiscard]] const Node* find(std::string_view key) const;
-  /// The value of `key`; null after reporting that it is missing.
+  /// The value of `key`; null after reporting that it is missing, unless an unknown key was perhaps meant to be it.
   const Node* require(std::string_view key);
   /// Where `key` itself stands; else where the mapping begins.
   [[nodiscard]] Place place_of(std::string_view key) const;
@@ -109,6 +109,7 @@ class Fields {
   std::string what_;
   Problems& problems_;
   bool is_mapping_ = false;
+  std::vector<std::string> meant_;  ///< known keys that are nearest to unknown ones
 };
 
 }  // namespace cairn::syntax

@@ -40,7 +40,7 @@ class ProcedureResolver {
 
   /// All step ids differ, also from the places in use.
   void name_steps() {
-    auto& table = names_.steps.emplace("step");
+    auto& table = names_.steps.emplace("there is no step");
     for (std::size_t s = 0; s < draft_.steps.size(); ++s) {
       if (!draft_.steps[s].id) table.add(place_name(s), s);
     }
@@ -256,7 +256,7 @@ class ProcedureResolver {
 }  // namespace
 
 void declare_parameters(const ProcedureDraft& draft, Names& names) {
-  auto& table = names.parameters.emplace("parameter");
+  auto& table = names.parameters.emplace("there is no parameter");
   for (std::size_t i = 0; i < draft.parameters.size(); ++i) table.add(draft.parameters[i].name.value, i);
 }
 

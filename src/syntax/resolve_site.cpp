@@ -27,10 +27,10 @@ class SiteResolver {
   Site run() {
     site_.title = draft_.title;
     if (draft_.devices_known) {
-      names_.devices.emplace("device");
+      names_.devices.emplace("there is no device");
       for (const auto& device : draft_.devices) add_device(device);
       give_addresses();
-      names_.cables.emplace("cable");
+      names_.cables.emplace("there is no cable");
       for (const auto& cable : draft_.cables) add_cable(cable);
       if (draft_.stack) add_stack(*draft_.stack);
     }
@@ -66,7 +66,7 @@ class SiteResolver {
     device.software = draft.software;
     const DeviceId id(site_.devices.size());
     names_.devices->add(device.name, id.value);
-    names_.ports.emplace_back(fmt::format("port of {}", quoted(device.name)));
+    names_.ports.emplace_back(fmt::format("{} has no port", quoted(device.name)));
     for (const auto& port : draft.ports) device.ports.push_back(add_port(port, device.name, id));
     site_.devices.push_back(std::move(device));
   }
