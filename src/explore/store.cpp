@@ -76,8 +76,9 @@ std::uint64_t Store::bytes_with(std::uint64_t more) const {
   const std::uint64_t states = size_ + more;
   const std::uint64_t chunks = std::max<std::uint64_t>(chunks_.size(), states / chunk_states + 1);
   std::uint64_t slots = slots_.size();
+  while (crowded(states, slots)) slots *= 2;
   // While the table grows, the old one is still there.
-  if (crowded(states, slots)) slots *= 3;
+  if (slots > slots_.size()) slots += slots / 2;
   return (chunks * chunk_states * words_ + slots) * sizeof(std::uint64_t);
 }
 

@@ -1,0 +1,90 @@
+#include <doctest/doctest.h>
+
+#include <atomic>
+
+#include "cairn/prove.hpp"
+#include "explore/quayside.hpp"
+
+using namespace cairn;
+
+namespace {
+
+// Far more states than any limit below lets pass, and more than any machine visits in the time that is given.
+Model large() {
+  Model model = test::append_to_chain(14);
+  model.procedure.faults = {.crashes = 2};
+  return model;
+}
+
+const PropertyVerdict& verdict_on(const Report& report, Property property) {
+  for (const PropertyVerdict& verdict : report.properties) {
+    if (verdict.asked.property == property) return verdict;
+  }
+  FAIL("the property was not asked");
+  return report.properties.front();
+}
+
+ProveOptions asking(std::vector<Property> properties) {
+  ProveOptions options;
+  for (const Property p : properties) options.properties.push_back({p, 0});
+  return options;
+}
+
+}  // namespace
+
+TEST_CASE("a time limit leaves what is not settled undecided, and what is settled standing") {
+  ProveOptions options = asking({Property::no_split, Property::no_clash, Property::reaches_goal});
+  options.limits.seconds = 0.5;
+  const Result<Report> report = prove(large(), options);
+  REQUIRE(report);
+  CHECK(verdict_on(report.value(), Property::no_split).verdict == Verdict::refuted);
+  CHECK(verdict_on(report.value(), Property::no_clash).verdict == Verdict::undecided);
+  CHECK(verdict_on(report.value(), Property::no_clash).reason == Reason::time);
+  CHECK(verdict_on(report.value(), Property::reaches_goal).verdict == Verdict::proved);
+}
+
+TEST_CASE("no time at all decides nothing") {
+  ProveOptions options = asking({Property::no_clash});
+  options.limits.seconds = 0;
+  const Result<Report> report = prove(large(), options);
+  REQUIRE(report);
+  CHECK(report.value().verdict() == Verdict::undecided);
+}
+
+TEST_CASE("a memory limit is told as such") {
+  ProveOptions options = asking({Property::no_clash});
+  options.limits.megabytes = 8;
+  const Result<Report> report = prove(large(), options);
+  REQUIRE(report);
+  const PropertyVerdict& verdict = verdict_on(report.value(), Property::no_clash);
+  CHECK(verdict.verdict == Verdict::undecided);
+  CHECK(verdict.reason == Reason::memory);
+  CHECK(verdict.explored > 1000);
+}
+
+TEST_CASE("an interrupt ends the run, and is told as such") {
+  std::atomic<bool> interrupt{false};
+  ProveOptions options = asking({Property::no_clash});
+  options.limits.interrupt = &interrupt;
+  options.progress = [&](const Progress& progress) {
+    if (progress.states > 2000) interrupt = true;
+  };
+  const Result<Report> report = prove(large(), options);
+  REQUIRE(report);
+  CHECK(report.value().interrupted());
+  CHECK(verdict_on(report.value(), Property::no_clash).explored < 200'000);
+}
+
+TEST_CASE("progress grows and never goes back") {
+  std::vector<Progress> seen;
+  ProveOptions options = asking({Property::no_clash});
+  options.limits.megabytes = 8;
+  options.progress = [&](const Progress& progress) { seen.push_back(progress); };
+  REQUIRE(prove(large(), options));
+  REQUIRE(seen.size() > 10);
+  for (std::size_t i = 1; i < seen.size(); ++i) {
+    CHECK(seen[i].states >= seen[i - 1].states);
+    CHECK(seen[i].depth >= seen[i - 1].depth);
+    CHECK(seen[i].seconds >= seen[i - 1].seconds);
+  }
+}

@@ -1,0 +1,87 @@
+#include "cairn/prove.hpp"
+
+#include <doctest/doctest.h>
+
+#include "support/model_builder.hpp"
+
+using namespace cairn;
+using namespace cairn::test;
+
+namespace {
+
+ProveOptions asking(AskedProperty asked) {
+  ProveOptions options;
+  options.properties = {asked};
+  return options;
+}
+
+Model ring_of_three() {
+  ModelBuilder b;
+  const auto yard = b.devices({"yard-1", "yard-2", "yard-3"});
+  b.ring(yard);
+  b.stack(yard[0], yard);
+  b.goal({yard, {}, false, {}, {}});
+  Model model = b.model();
+  model.procedure.properties = {{Property::no_split, 0}, {Property::reaches_goal, 0}};
+  return model;
+}
+
+}  // namespace
+
+TEST_CASE("the procedure's own properties and faults are asked, in its order") {
+  Model model = ring_of_three();
+  model.procedure.faults = {.cable_breaks = 1};
+  const Report report = prove(model).value();
+  CHECK(report.faults == model.procedure.faults);
+  REQUIRE(report.properties.size() == 2);
+  CHECK(report.properties[0].asked.property == Property::no_split);
+  CHECK(report.properties[1].asked.property == Property::reaches_goal);
+  CHECK(report.verdict() == Verdict::proved);
+}
+
+TEST_CASE("options take the place of the procedure's own question, one by one") {
+  Model model = ring_of_three();
+  model.procedure.faults = {.crashes = 0, .mends = true};
+  ProveOptions options = asking({Property::no_split, 0});
+  options.cable_breaks = 2;
+  const Report report = prove(model, options).value();
+  CHECK(report.faults == FaultBudget{.cable_breaks = 2, .mends = true});
+  CHECK(report.verdict() == Verdict::refuted);  // two breaks cut a ring
+  CHECK(report.properties.front().events.size() == 2);
+}
+
+TEST_CASE("6 properties of the goal and of the end are asked without faults") {
+  Model model = ring_of_three();
+  model.procedure.faults = {.cable_breaks = 3, .crashes = 3};
+  CHECK(prove(model, asking({Property::reaches_goal, 0})).value().verdict() == Verdict::proved);
+  CHECK(prove(model, asking({Property::survives_cold_start, 0})).value().verdict() == Verdict::proved);
+  CHECK(prove(model, asking({Property::tolerates_loss, 1})).value().verdict() == Verdict::proved);
+  CHECK(prove(model, asking({Property::tolerates_loss, 2})).value().verdict() == Verdict::refuted);
+}
+
+TEST_CASE("a question that the model cannot answer is an error") {
+  Model model = ring_of_three();
+  CHECK_FALSE(prove(model, asking({Property::tolerates_loss, 0})).ok());
+  model.procedure.goal.reset();
+  CHECK_FALSE(prove(model, asking({Property::reaches_goal, 0})).ok());
+  CHECK(prove(model, asking({Property::no_clash, 0})).ok());
+  model.procedure.keep.clear();
+  CHECK_FALSE(prove(model, asking({Property::members_stay, 0})).ok());
+  CHECK(prove(model, asking({Property::no_clash, 0})).ok());
+}
+
+TEST_CASE("what came from factory values is told per device") {
+  Model model = ring_of_three();
+  for (Device& device : model.site.devices) device.number_stated = device.priority_stated = true;
+  for (Port& port : model.site.ports) port.enabled_stated = port.side_stated = true;
+  CHECK(prove(model).value().rests_on.factory.empty());
+  model.site.devices[1].priority_stated = false;
+  model.site.ports[0].side_stated = false;
+  const auto factory = prove(model).value().rests_on.factory;
+  REQUIRE(factory.size() == 2);
+  CHECK(factory[0].device == DeviceId(0));
+  CHECK(factory[0].side == std::vector{PortId(0)});
+  CHECK(factory[1].device == DeviceId(1));
+  CHECK(factory[1].priority);
+  CHECK_FALSE(factory[1].number);
+}
