@@ -2,6 +2,7 @@
 /// The main job: from a Model to a Report.
 #pragma once
 
+#include "cairn/diagnostic.hpp"
 #include "cairn/model.hpp"
 #include "cairn/options.hpp"
 #include "cairn/result.hpp"
@@ -9,9 +10,12 @@
 
 namespace cairn {
 
+/// Why the model cannot answer what the options ask, without answering it; empty where it can.
+[[nodiscard]] Diagnostics objections(const Model& model, const ProveOptions& options = {});
+
 /// Settles every asked property. Every refutation has been replayed by the concrete semantics before it is returned.
-/// An error only where the options ask for something that the model cannot answer: a property of the goal without a
-/// goal, a property of `keep` with an empty one.
+/// An error only where there are objections: a property of the goal without a goal, a property of `keep` with an empty
+/// one.
 [[nodiscard]] Result<Report> prove(const Model& model, const ProveOptions& options = {});
 
 }  // namespace cairn

@@ -106,7 +106,8 @@ class Advisor {
     const DeviceId winner = winner_over(world_, s(), breach_.a);
     if (!winner || winner == leader) return against_cut_off_restart(leader);
     if (!derived_.together(breach_.a, leader)) return against_cut_off_restart(leader);
-    outrank(winner, leader);
+    // Of two that are both to be kept, which one wins is no more than a symptom.
+    if (!world_.keeps(winner) || !world_.keeps(leader)) outrank(winner, leader);
     if (!world_.keeps(winner)) {
       say(
           fmt::format("Or let {} start with its link already up: a device that is new to the stack follows, whatever "
@@ -225,13 +226,20 @@ class Advisor {
       collect(step.condition, devices, cables);
       for (const CableId c : cables) towards_link(c);
       for (const DeviceId d : devices) {
-        if (s()[d].power == Power::held) {
-          held_earlier(d);
-        }
+        if (s()[d].power == Power::held) held_earlier(d);
+        if (s()[d].leader == d) against_leader(d);
         for (const auto& end : world_.ends_at(d)) {
           if (s()[end.cable].plugged) towards_link(end.cable);
         }
       }
+    }
+  }
+
+  // A newcomer that leads what it was to follow.
+  void against_leader(DeviceId d) {
+    if (world_.keeps(d)) return;
+    for (const DeviceId e : model_.procedure.keep) {
+      if (derived_.together(d, e)) return outrank(d, e);
     }
   }
 

@@ -28,6 +28,7 @@ std::string cables_named(const Model& model, const std::vector<CableId>& cables)
 
 // Links formed and lost between two states. Those that a device takes along as it goes down in a pass are told by it.
 void add_links(const World& world, const State& from, const State& to, bool in_pass, Phrases& phrases) {
+  const Model& model = world.model();
   const Derived before = derive(world, from);
   const Derived after = derive(world, to);
   std::vector<CableId> formed;
@@ -35,11 +36,10 @@ void add_links(const World& world, const State& from, const State& to, bool in_p
   for (std::size_t i = 0; i < world.cable_count(); ++i) {
     const CableId c(i);
     if (before.linked[i] == after.linked[i]) continue;
-    const bool ends_up = after.is_up(world.device_a(c)) && after.is_up(world.device_b(c));
+    const bool ends_up = after.is_up(device_a(model, c)) && after.is_up(device_b(model, c));
     if (after.linked[i] != 0) formed.push_back(c);
     if (after.linked[i] == 0 && (ends_up || !in_pass)) lost.push_back(c);
   }
-  const Model& model = world.model();
   if (!lost.empty()) {
     phrases.push_back(fmt::format("{} {} lost", cables_named(model, lost), lost.size() == 1 ? "is" : "are"));
   }

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "report/layout.hpp"
+#include "report/words.hpp"
 #include "semantics/derived.hpp"
 
 namespace cairn::report {
@@ -23,18 +24,15 @@ constexpr std::size_t joint_width = 7;    // a blank, five columns of link, a bl
 // How two neighbours are joined, from least to most.
 enum class Joint { nothing, broken, idle, linked };
 
-std::string_view sign_of(Joint joint) {
-  switch (joint) {
-    case Joint::nothing:
-      return "       ";
-    case Joint::broken:
-      return " --x-- ";
-    case Joint::idle:
-      return " . . . ";
-    case Joint::linked:
-      return " ===== ";
+// The sign of a joint, `width` columns wide, a blank on either side included.
+std::string sign_of(Joint joint, std::size_t width) {
+  const std::size_t inside = width - 2;
+  std::string sign(inside, joint == Joint::linked ? '=' : joint == Joint::broken ? '-' : ' ');
+  if (joint == Joint::broken) sign[inside / 2] = 'x';
+  if (joint == Joint::idle) {
+    for (std::size_t i = 0; i < inside; i += 2) sign[i] = '.';
   }
-  return {};
+  return " " + sign + " ";
 }
 
 /// A state and what follows from it.
@@ -123,7 +121,7 @@ class Arrangement {
     for (std::size_t i = 0; i < world_.cable_count(); ++i) {
       const CableId c(i);
       if (!scene.state[c].plugged) continue;
-      joints_.insert(std::minmax(world_.device_a(c), world_.device_b(c)));
+      joints_.insert(std::minmax(device_a(world_.model(), c), device_b(world_.model(), c)));
     }
   }
 
@@ -177,7 +175,7 @@ class Drawing {
     for (const auto& [d, e] : arrangement_.others()) {
       const Joint joint = joint_of(world_, scene, d, e);
       if (joint == Joint::nothing) continue;
-      lines_.push_back(name_in_picture(world_.model(), d) + std::string(sign_of(joint)) +
+      lines_.push_back(name_in_picture(world_.model(), d) + sign_of(joint, joint_width) +
                        name_in_picture(world_.model(), e));
     }
     return std::move(lines_);
@@ -201,7 +199,12 @@ class Drawing {
     roles_ += padded(below, width);
   }
 
-  void add_joint(Joint joint) { add(sign_of(joint), "", joint_width); }
+  // From the end of the name to the next cell, however wide the role below is.
+  void add_joint(Joint joint) {
+    names_.erase(names_.find_last_not_of(' ') + 1);
+    roles_ += std::string(joint_width, ' ');
+    names_ += sign_of(joint, roles_.size() - names_.size());
+  }
 
   void add_row(const Scene& scene, const Row& row) {
     const Model& model = world_.model();

@@ -22,6 +22,10 @@ struct Unfit {
   Diagnostic problem;
 };
 
+std::string in_ticks(const std::string& word) {
+  return fmt::format("`{}`", printable(word));
+}
+
 [[noreturn]] void unfit(const std::string& file, std::string message, std::string expected = {}, std::string near = {},
                         int line = 0) {
   Diagnostic problem;
@@ -47,7 +51,7 @@ class VerdictReader {
     for (const Json& entry : field(json_, "properties", Json::value_t::array)) {
       const std::string name = text(entry, "name");
       const auto property = property_named(name);
-      if (!property) unfit(file_, fmt::format("there is no property {}", cairn::quoted(name)));
+      if (!property) unfit(file_, fmt::format("there is no property {}", in_ticks(name)));
       if (text(entry, "verdict") != "refuted" || (wanted && *wanted != *property)) continue;
       Refutation refutation;
       refutation.asked.property = *property;
@@ -93,8 +97,8 @@ class VerdictReader {
       if (table[i].*own == name) return static_cast<std::uint32_t>(i);
       known.emplace_back(table[i].*own);
     }
-    unfit(file_, fmt::format("the procedure has no {} {}", kind, cairn::quoted(name)),
-          "a verdict on this very procedure", nearest(name, known));
+    unfit(file_, fmt::format("the procedure has no {} {}", kind, in_ticks(name)), "a verdict on this very procedure",
+          nearest(name, known));
   }
 
   [[nodiscard]] Event read(const Json& in) const {
@@ -116,7 +120,7 @@ class VerdictReader {
           return {kind, place(model_.site.devices, &Device::name, text(in, "device"), "device")};
       }
     }
-    unfit(file_, fmt::format("there is no event {}", cairn::quoted(name)));
+    unfit(file_, fmt::format("there is no event {}", in_ticks(name)));
   }
 
   const Model& model_;
@@ -160,7 +164,7 @@ Result<Refutation> read_refutation(const Model& model, const std::string& text, 
       const VerdictReader reader(model, file, json);
       if (reader.is_about_the_model()) return reader.refutation(property);
     }
-    unfit(file, fmt::format("it holds no verdict on {}", cairn::quoted(model.procedure.title)),
+    unfit(file, fmt::format("it holds no verdict on {}", in_ticks(model.procedure.title)),
           "a verdict on this very procedure");
   } catch (const Unfit& unfit) {
     return Diagnostics{unfit.problem};

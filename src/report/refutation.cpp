@@ -19,24 +19,32 @@ namespace {
 
 using semantics::World;
 
+constexpr std::size_t label_width = 12;
 constexpr std::size_t number_width = 4;
 constexpr std::size_t actor_width = 10;
 constexpr std::size_t table_indent = 2 + number_width;
 
-void tell_pictures(Page& page, const World& world, const Walk& walk) {
+// Of the states while all settles only those are worth a drawing in which a device is about to go down.
+bool takes_devices_down(const std::vector<Pass>& passes) {
+  return std::any_of(passes.begin(), passes.end(),
+                     [](const Pass& pass) { return !pass.held.empty() || !pass.restarted.empty(); });
+}
+
+void tell_pictures(Page& page, const World& world, const Walk& walk, bool with_legend) {
   std::vector<Snapshot> snapshots;
   if (walk.moments.empty()) {
     snapshots = {{"at first", &walk.initial}, {"then", &walk.last()}};
   } else {
     const Moment& last = walk.moments.back();
-    snapshots = {{"before", &state_before_end(walk, *walk.breach)}, {"then", &last.left}, {"after", &last.after()}};
-    // Of two that look alike the last word is "after".
-    if (look_alike(world, last.left, last.after())) snapshots.erase(snapshots.begin() + 1);
+    snapshots.push_back({"before", &state_before_end(walk, *walk.breach)});
+    if (takes_devices_down(last.passes)) snapshots.push_back({"then", &last.left});
+    snapshots.push_back({"after", &last.after()});
   }
   page.line();
   for (const auto& line : draw(world, snapshots)) page.line(line);
+  if (!with_legend) return;
   page.line();
-  page.paragraph(2, legend(), Tone::faint);
+  page.paragraph(2, legend() + ".", Tone::faint);
 }
 
 // The properties that break, each with its sentence; those with the same sentence together.
@@ -52,10 +60,9 @@ void tell_what_broke(Page& page, const World& world, const std::vector<Refuted>&
       same->second.push_back(name_with_k(one.asked));
     }
   }
-  page.line();
   const char* label = "What broke";
   for (const auto& [sentence, names] : sentences) {
-    page.entry(2, label, 12, sentences.size() == 1 ? sentence : fmt::format("{}: {}", listed(names), sentence),
+    page.entry(2, label, label_width, sentences.size() == 1 ? sentence : fmt::format("{}: {}", listed(names), sentence),
                Tone::heading);
     label = "";
   }
@@ -70,7 +77,7 @@ void tell_ways_out(Page& page, const World& world, const std::vector<Refuted>& r
   }
   const char* label = "A way out";
   for (const auto& way : told) {
-    page.entry(2, label, 12, way, Tone::heading);
+    page.entry(2, label, label_width, way, Tone::heading);
     label = "";
   }
 }
@@ -102,7 +109,8 @@ void tell_moment(Page& page, const World& world, const Moment& moment, std::size
   }
 }
 
-void tell_refutation(Page& page, const World& world, const std::vector<Refuted>& refuted) {
+void tell_refutation(Page& page, const World& world, const std::vector<Refuted>& refuted, const ToldBefore& told_before,
+                     bool with_legend) {
   const Walk& walk = refuted.front().walk;
   std::vector<std::string> names;
   Trace events;
@@ -110,12 +118,21 @@ void tell_refutation(Page& page, const World& world, const std::vector<Refuted>&
   for (const Moment& moment : walk.moments) events.push_back(moment.event);
   page.heading(fmt::format("How {} break{}: {}", listed(names), names.size() == 1 ? "s" : "", length_in_words(events)));
   page.line();
-  const std::vector<std::string> at_start = settling(world, walk.initial, walk.initial_passes);
-  for (const auto& change : at_start) page.entry(table_indent, "at first", actor_width, change);
-  for (std::size_t i = 0; i < walk.moments.size(); ++i) tell_moment(page, world, walk.moments[i], i + 1);
-  tell_pictures(page, world, walk);
   tell_what_broke(page, world, refuted);
   tell_ways_out(page, world, refuted);
+  page.line();
+  if (told_before.events > 0) {
+    page.paragraph(2, fmt::format("1 to {} as above, where {} break{}.", told_before.events, told_before.where,
+                                  told_before.where.find(' ') == std::string::npos ? "s" : ""));
+  } else {
+    for (const auto& change : settling(world, walk.initial, walk.initial_passes)) {
+      page.entry(table_indent, "at first", actor_width, change);
+    }
+  }
+  for (std::size_t i = told_before.events; i < walk.moments.size(); ++i) {
+    tell_moment(page, world, walk.moments[i], i + 1);
+  }
+  tell_pictures(page, world, walk, with_legend);
 }
 
 }  // namespace cairn::report

@@ -2,6 +2,8 @@
 /// A refutation for a person: a table of events, a drawing, what broke, and the way out.
 #pragma once
 
+#include <cstddef>
+#include <string>
 #include <vector>
 
 #include "cairn/verdict.hpp"
@@ -26,7 +28,14 @@ struct Refuted {
 /// Who acts, what happens and what changes, of the moment with this number (from 1).
 void tell_moment(Page& page, const semantics::World& world, const Moment& moment, std::size_t number);
 
+/// The first events of a refutation, where an earlier section has told them.
+struct ToldBefore {
+  std::size_t events = 0;  ///< how many of them
+  std::string where;       ///< the properties of that section
+};
+
 /// Writes one section on properties that break by the same events.
-void tell_refutation(Page& page, const semantics::World& world, const std::vector<Refuted>& refuted);
+void tell_refutation(Page& page, const semantics::World& world, const std::vector<Refuted>& refuted,
+                     const ToldBefore& told_before, bool with_legend);
 
 }  // namespace cairn::report

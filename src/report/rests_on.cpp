@@ -11,7 +11,7 @@ namespace cairn::report {
 
 namespace {
 
-constexpr std::size_t label_width = 13;
+constexpr std::size_t label_width = 15;
 constexpr std::size_t most_shown = 6;
 
 void say(Page& page, std::string_view label, std::string_view text) {

@@ -136,22 +136,58 @@ void tell_contradictions(Page& page, const Report& report) {
                  Tone::bad);
 }
 
-// Properties that break by the same events are told together, in the order asked.
-void tell_refutations(Page& page, const Model& model, const Report& report) {
-  const semantics::World world(model);
-  std::vector<Trace> told;
-  for (const PropertyVerdict& p : report.properties) {
-    if (p.verdict != Verdict::refuted || std::find(told.begin(), told.end(), p.events) != told.end()) continue;
-    told.push_back(p.events);
-    std::vector<report::Refuted> refuted;
-    for (const PropertyVerdict& q : report.properties) {
-      if (q.verdict != Verdict::refuted || q.events != p.events) continue;
-      auto walked = replay(model, report.faults, q.asked, q.events);
-      if (auto* walk = std::get_if<Walk>(&walked)) refuted.push_back({q.asked, std::move(*walk)});
+/// Tells the refutations one after the other, in the order asked: those by the same events together, and no long
+/// beginning twice.
+class RefutationTeller {
+ public:
+  RefutationTeller(Page& page, const Model& model, const Report& report)
+      : page_(page), model_(model), report_(report), world_(model) {}
+
+  void tell() {
+    for (const PropertyVerdict& p : report_.properties) {
+      const bool told = std::any_of(told_.begin(), told_.end(), [&](const Told& t) { return t.events == p.events; });
+      if (p.verdict == Verdict::refuted && !told) tell_all_by(p.events);
     }
-    if (!refuted.empty()) report::tell_refutation(page, world, refuted);
   }
-}
+
+ private:
+  struct Told {
+    Trace events;
+    std::string names;
+  };
+
+  // A beginning shorter than this is told again.
+  static constexpr std::size_t worth_leaving_out = 5;
+
+  void tell_all_by(const Trace& events) {
+    std::vector<report::Refuted> refuted;
+    std::vector<std::string> names;
+    for (const PropertyVerdict& p : report_.properties) {
+      if (p.verdict != Verdict::refuted || p.events != events) continue;
+      auto walked = replay(model_, report_.faults, p.asked, p.events);
+      if (auto* walk = std::get_if<Walk>(&walked)) refuted.push_back({p.asked, std::move(*walk)});
+      names.push_back(report::name_with_k(p.asked));
+    }
+    if (!refuted.empty()) report::tell_refutation(page_, world_, refuted, told_before(events), told_.empty());
+    told_.push_back({events, report::listed(names)});
+  }
+
+  [[nodiscard]] report::ToldBefore told_before(const Trace& events) const {
+    report::ToldBefore longest;
+    for (const Told& told : told_) {
+      const auto end = std::mismatch(events.begin(), events.end(), told.events.begin(), told.events.end()).first;
+      const auto common = static_cast<std::size_t>(end - events.begin());
+      if (common >= worth_leaving_out && common > longest.events) longest = {common, told.names};
+    }
+    return longest;
+  }
+
+  Page& page_;
+  const Model& model_;
+  const Report& report_;
+  semantics::World world_;
+  std::vector<Told> told_;
+};
 
 }  // namespace
 
@@ -161,7 +197,7 @@ std::string render_text(const Model& model, const Report& report, const TextStyl
   tell_contradictions(page, report);
   if (style.brief) return page.take();
   tell_counts(page, report);
-  if (!report.contradicted()) tell_refutations(page, model, report);
+  if (!report.contradicted()) RefutationTeller(page, model, report).tell();
   report::tell_rests_on(page, model, report);
   return page.take();
 }

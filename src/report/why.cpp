@@ -67,6 +67,19 @@ void explain_two_neighbours(const World& world, const State& s, const Derived& d
   }
 }
 
+// A device that leads alone was to follow: which cables ought to link it.
+std::string why_alone(const World& world, const State& s, const Derived& derived, DeviceId d) {
+  const Model& model = world.model();
+  std::vector<std::string> cables;
+  for (const auto& end : world.ends_at(d)) {
+    if (derived.linked[end.cable.value] != 0) return standing(model, s, d);
+    if (!s[end.cable].plugged) continue;
+    cables.push_back(fmt::format("cable {} forms no link ({})", model[end.cable].name,
+                                 listed(why_no_link(world, s, derived, end.cable))));
+  }
+  return fmt::format("{}: {}", standing(model, s, d), cables.empty() ? "no cable is plugged into it" : listed(cables));
+}
+
 // What an atom speaks of, as it is in `s`, whether the atom holds or not.
 std::string fact_of(const World& world, const State& s, const Derived& derived, const Condition& atom) {
   const Model& model = world.model();
@@ -95,6 +108,9 @@ std::string fact_of(const World& world, const State& s, const Derived& derived, 
       return fmt::format("port {} has side {}", model[atom.port].name, name_of(s[atom.port].operational_side));
     case Condition::Kind::done:
       return fmt::format("{} is {}done", model[atom.step].id, it_holds ? "" : "not ");
+    case Condition::Kind::follower:
+      return !it_holds && s[device()].leader == device() ? why_alone(world, s, derived, device())
+                                                         : standing(model, s, device());
     default:
       return standing(model, s, device());
   }
@@ -224,12 +240,13 @@ DeviceId clashes_with(const Derived& derived, const State& s, DeviceId d) {
 }
 
 std::vector<CableId> open_cables(const World& world, const State& s, const Derived& derived, DeviceId a, DeviceId b) {
+  const Model& model = world.model();
   std::vector<CableId> open;
   for (std::size_t i = 0; i < s.cables.size(); ++i) {
     const CableId c(i);
     if (!s[c].plugged || derived.linked[i] != 0) continue;
-    const DeviceId d = world.device_a(c);
-    const DeviceId e = world.device_b(c);
+    const DeviceId d = device_a(model, c);
+    const DeviceId e = device_b(model, c);
     const auto near = [&](DeviceId one, DeviceId of) { return one == of || derived.together(one, of); };
     if ((near(d, a) || near(e, a) || near(d, b) || near(e, b)) && !derived.together(d, e)) open.push_back(c);
   }

@@ -23,6 +23,14 @@ namespace cairn::report {
 
 [[nodiscard]] std::string_view name_of(Side side);
 
+/// The two devices that a cable joins.
+[[nodiscard]] inline DeviceId device_a(const Model& model, CableId c) {
+  return model[model[c].a].device;
+}
+[[nodiscard]] inline DeviceId device_b(const Model& model, CableId c) {
+  return model[model[c].b].device;
+}
+
 [[nodiscard]] std::vector<std::string> names_of(const Model& model, const std::vector<DeviceId>& devices);
 
 /// "yard-1 restarts", "yard-1 and yard-2 restart".

@@ -1,0 +1,14 @@
+/// \file
+/// The commands, one function each. They print, and answer the exit status.
+#pragma once
+
+#include "cli/call.hpp"
+#include "cli/terminal.hpp"
+
+namespace cairn::cli {
+
+int prove_command(const ProveCall& call, Output& out);
+int walk_command(const WalkCall& call, Output& out);
+int lint_command(const LintCall& call, Output& out);
+
+}  // namespace cairn::cli

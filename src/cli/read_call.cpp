@@ -1,0 +1,264 @@
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <charconv>
+#include <cmath>
+
+#include "cairn/nearest.hpp"
+#include "cairn/version.hpp"
+#include "cli/call.hpp"
+#include "cli/help.hpp"
+
+namespace cairn::cli {
+
+namespace {
+
+/// Help begins with the examples, which the library takes for a footer.
+class HelpLayout final : public CLI::Formatter {
+ public:
+  HelpLayout() { column_width(24); }
+
+  std::string make_help(const CLI::App* app, std::string name, CLI::AppFormatMode mode) const override {
+    return app->get_footer() + "\n" + make_usage(app, name) + make_positionals(app) + make_groups(app, mode) +
+           make_subcommands(app, mode);
+  }
+  std::string make_option_opts(const CLI::Option* option) const override {
+    return option->get_option_text().empty() ? "" : " " + option->get_option_text();
+  }
+};
+
+std::vector<std::string_view> property_names() {
+  std::vector<std::string_view> names;
+  for (int i = 0; i < property_count; ++i) names.push_back(name_of(static_cast<Property>(i)));
+  return names;
+}
+
+std::string perhaps(std::string_view word, std::span<const std::string_view> known) {
+  const std::string near = nearest(word, known);
+  return near.empty() ? "" : fmt::format("; did you mean `{}`?", near);
+}
+
+/// A whole number with nothing around it, or nothing.
+std::optional<std::int64_t> whole_number(std::string_view text) {
+  std::int64_t n = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), n);
+  if (error != std::errc() || end != text.data() + text.size()) return {};
+  return n;
+}
+
+// The validators answer what is wrong, or nothing; the library prefixes the option.
+
+std::string at_least(std::int64_t least, const std::string& text) {
+  const auto n = whole_number(text);
+  return n && *n >= least ? "" : fmt::format("a whole number of {} or more is wanted, not `{}`", least, text);
+}
+
+std::string check_seconds(const std::string& text) {
+  double seconds = 0;
+  const bool number = CLI::detail::lexical_cast(text, seconds) && std::isfinite(seconds) && seconds >= 0;
+  return number ? "" : fmt::format("seconds are wanted, 0 or more, not `{}`", text);
+}
+
+std::string check_format(const std::string& text) {
+  return text == "text" || text == "json" ? "" : fmt::format("`text` or `json` is wanted, not `{}`", text);
+}
+
+std::string check_property_name(const std::string& text) {
+  if (property_named(text)) return {};
+  const auto names = property_names();
+  return fmt::format("there is no property `{}`{}\nThe properties are {}.", text, perhaps(text, names),
+                     fmt::join(names, ", "));
+}
+
+/// "no-split", "tolerates-loss=2"
+std::string read_asked(const std::string& text, AskedProperty& asked) {
+  const std::size_t sign = text.find('=');
+  const std::string name = text.substr(0, sign);
+  if (std::string wrong = check_property_name(name); !wrong.empty()) return wrong;
+  asked.property = *property_named(name);
+  const bool takes_number = asked.property == Property::tolerates_loss;
+  if (!takes_number) return sign == std::string::npos ? "" : fmt::format("{} takes no number", name);
+  if (sign == std::string::npos) return "tolerates-loss needs a number of cables, as in `tolerates-loss=1`";
+  if (std::string wrong = at_least(1, text.substr(sign + 1)); !wrong.empty()) return "after tolerates-loss=, " + wrong;
+  asked.k = *whole_number(std::string_view(text).substr(sign + 1));
+  return {};
+}
+
+std::string check_asked(const std::string& text) {
+  AskedProperty asked;
+  return read_asked(text, asked);
+}
+
+/// Declares the options and holds what they say.
+class CommandLine {
+ public:
+  CommandLine() {
+    app_.formatter(std::make_shared<HelpLayout>());
+    app_.footer(program_help);
+    app_.get_formatter()->label("SUBCOMMAND", "COMMAND");
+    app_.set_help_flag("-h,--help", "Print this help");
+    app_.set_version_flag("--version", fmt::format("cairn {}", version), "Print the version");
+    app_.require_subcommand(1);
+    declare_prove();
+    declare_walk();
+    declare_lint();
+  }
+
+  Call read(int argc, const char* const* argv) {
+    try {
+      app_.parse(argc, argv);
+    } catch (const CLI::CallForVersion&) {
+      return Show{fmt::format("cairn {}\n", version)};
+    } catch (const CLI::CallForHelp&) {
+      return Show{(chosen() ? chosen() : &app_)->help()};
+    } catch (const CLI::ExtrasError&) {
+      return misuse(unexpected());
+    } catch (const CLI::ParseError& error) {
+      return misuse(error.what());
+    }
+    if (prove_->parsed()) return prove_call();
+    return walk_->parsed() ? Call(walk_call()) : Call(lint_call());
+  }
+
+ private:
+  void declare_prove() {
+    prove_ = app_.add_subcommand("prove", "Prove a procedure, or show the shortest way it goes wrong");
+    command(prove_, prove_help);
+    prove_->add_option("PROCEDURE", prove_call_.files, "Procedure files; - is standard input")->required();
+    prove_->add_option("--property", asked_, "Ask for this property instead of the file's; may be repeated")
+        ->option_text("NAME")
+        ->expected(1)
+        ->allow_extra_args(false)
+        ->check(check_asked)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    declare_count("--cable-breaks", prove_call_.options.cable_breaks, "How many cables may break");
+    declare_count("--crashes", prove_call_.options.crashes, "How many crashes of devices may strike");
+    declare_count("--omissions", prove_call_.options.omissions, "How many steps may be forgotten");
+    declare_count("--late-starts", prove_call_.options.late_starts, "How many starts may complete late");
+    prove_->add_flag("--mends,!--no-mends", prove_call_.options.mends, "Whether broken cables may work again");
+    prove_->add_option("--format", format_, "text (as usual) or json")->option_text("FORMAT")->check(check_format);
+    declare_limits(prove_);
+    prove_->add_flag("--quiet", prove_call_.quiet, "The verdicts alone; of several procedures one line each");
+    prove_->add_flag("--timing", prove_call_.timing, "Tell also how long it took");
+  }
+
+  void declare_walk() {
+    walk_ = app_.add_subcommand("walk", "Walk through a procedure, or through a refutation");
+    command(walk_, walk_help);
+    walk_->add_option("PROCEDURE", walk_call_.file, "The procedure file; - is standard input")->required();
+    walk_->add_option("--events", walk_call_.verdict, "Walk a refutation in this verdict")->option_text("VERDICT.json");
+    walk_->add_option("--property", walk_property_, "The one of this property; else the first")
+        ->option_text("NAME")
+        ->check(check_property_name)
+        ->needs("--events");
+  }
+
+  void declare_lint() {
+    lint_ = app_.add_subcommand("lint", "Tell every problem of files, and what is odd");
+    command(lint_, lint_help);
+    lint_->add_option("FILE", lint_files_, "Files of any of the three kinds; - is standard input")->required();
+    declare_limits(lint_);
+  }
+
+  static void command(CLI::App* app, const char* help) {
+    app->footer(help);
+    app->group("Commands");
+  }
+
+  void declare_count(const std::string& name, std::optional<std::int64_t>& count, const std::string& what) {
+    prove_->add_option(name, count, what + ", instead of the file's number")
+        ->option_text("N")
+        ->check([](const std::string& text) { return at_least(0, text); });
+  }
+
+  void declare_limits(CLI::App* command) {
+    command->add_option("--time-limit", seconds_, "Stop after so many seconds")->option_text("S")->check(check_seconds);
+    command->add_option("--memory-limit", megabytes_, "Stop at so many megabytes of states")
+        ->option_text("MB")
+        ->check([](const std::string& text) { return at_least(1, text); });
+  }
+
+  [[nodiscard]] CLI::App* chosen() const {
+    for (CLI::App* command : {prove_, walk_, lint_}) {
+      if (command->parsed()) return command;
+    }
+    return nullptr;
+  }
+
+  // The first word that has no place, and what was perhaps meant.
+  [[nodiscard]] std::string unexpected() const {
+    const CLI::App* command = chosen();
+    std::vector<std::string> names;
+    const CLI::App* place = command ? command : &app_;
+    for (const CLI::Option* option : place->get_options()) {
+      for (const auto& name : option->get_lnames()) names.push_back("--" + name);
+      for (const auto& name : option->get_fnames()) names.push_back("--" + name);
+    }
+    const std::vector<std::string> left = app_.remaining(true);
+    const std::string word = left.empty() ? "" : left.front();
+    const bool option = word.rfind('-', 0) == 0;
+    if (!option && !command) names = {"prove", "walk", "lint"};
+    const std::string stem = word.substr(0, word.find('='));
+    const std::vector<std::string_view> known(names.begin(), names.end());
+    if (option) return fmt::format("there is no option `{}`{}", stem, perhaps(stem, known));
+    if (command) return fmt::format("`{}` is one file too many", word);
+    return fmt::format("there is no command `{}`{}", word, perhaps(word, known));
+  }
+
+  [[nodiscard]] Misuse misuse(std::string what) const {
+    if (what == "A subcommand is required") what = "a command is wanted: prove, walk or lint";
+    const CLI::App* command = chosen();
+    return {fmt::format("cairn: {}\nSee `cairn {}--help`.\n", what, command ? command->get_name() + " " : "")};
+  }
+
+  void fill(Limits& limits) const {
+    limits.seconds = seconds_;
+    limits.megabytes = megabytes_;
+  }
+
+  Call prove_call() {
+    prove_call_.json = format_ == "json";
+    fill(prove_call_.options.limits);
+    for (const std::string& text : asked_) {
+      AskedProperty asked;
+      read_asked(text, asked);
+      for (const AskedProperty& before : prove_call_.options.properties) {
+        if (before == asked) return misuse(fmt::format("--property: {} is asked for twice", text));
+      }
+      prove_call_.options.properties.push_back(asked);
+    }
+    return prove_call_;
+  }
+
+  WalkCall walk_call() {
+    if (!walk_property_.empty()) walk_call_.property = property_named(walk_property_);
+    return walk_call_;
+  }
+
+  LintCall lint_call() {
+    LintCall call{lint_files_, {}};
+    fill(call.limits);
+    return call;
+  }
+
+  CLI::App app_{"", "cairn"};
+  CLI::App* prove_ = nullptr;
+  CLI::App* walk_ = nullptr;
+  CLI::App* lint_ = nullptr;
+  ProveCall prove_call_;
+  WalkCall walk_call_;
+  std::vector<std::string> lint_files_;
+  std::vector<std::string> asked_;
+  std::string walk_property_;
+  std::string format_ = "text";
+  std::optional<double> seconds_;
+  std::optional<std::uint64_t> megabytes_;
+};
+
+}  // namespace
+
+Call read_call(int argc, const char* const* argv) {
+  return CommandLine().read(argc, argv);
+}
+
+}  // namespace cairn::cli
