@@ -48,7 +48,7 @@ struct Factory {
   Side side = Side::none;
 };
 
-/// The rules of a device family (7). Nothing about a family is assumed in silence.
+/// The rules of a device family (semantics 7). Nothing about a family is assumed in silence.
 struct Platform {
   std::string title;
   Range numbers;
@@ -107,7 +107,7 @@ struct Cable {
   bool plugged = true;
 };
 
-/// The stack that runs at the start (2.h).
+/// The stack that runs at the start (1.c, 2.h).
 struct RunningStack {
   DeviceId primary;
   std::vector<DeviceId> members;  ///< In file order of the list; the primary is one of them.

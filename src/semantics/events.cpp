@@ -72,7 +72,7 @@ void events_in(const World& world, const State& s, const Derived& derived, std::
   devices_in(s, Power::starting, Kind::started, out);                                   // 5.b
   if (s.left.cable_breaks > 0) breaks_in(s, out);                                       // 5.c.1
   if (s.left.mends) mends_in(s, out);                                                   // 5.c.3
-  if (s.left.crashes > 0) devices_in(s, Power::up, Kind::crashed, out);                 // 5.c.2
+  if (s.left.crashes > 0) devices_in(s, Power::up, Kind::crashed, out);                 // 5.c.2, 4.3.c
   if (s.left.omissions > 0) omissions_in(world, ready_steps, out);                      // 5.c.4
   if (s.left.late_starts > 0) devices_in(s, Power::starting, Kind::started_late, out);  // 5.c.5
 }

@@ -84,7 +84,7 @@ std::optional<Breach> broken_by(const World& world, const State& s, const PassPl
 
 std::optional<Breach> broken_by(const World& world, const State& s, const Event& event, Refusal refusal,
                                 Property property) {
-  if (event.kind != Event::Kind::step) return {};
+  if (event.kind != Event::Kind::step) return {};  // 6.c: a crash is the fault's doing; 6.d: so is an omission
   Breach by_step = breach(Cause::taken_down);
   by_step.step = event.step();
   if (property == Property::no_refusal) {

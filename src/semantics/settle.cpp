@@ -130,7 +130,7 @@ class ClassPass {
     });
   }
 
-  // 4.2.c, 4.2.d
+  // 4.2.c, 4.2.d; by 4.4.e a fresh device follows the winner whatever its rank
   void settle_contest() {
     for_each([&](DeviceId d) {
       if (yields(d)) {
@@ -178,7 +178,7 @@ void settle(const World& world, State& s, Scratch& scratch, Watcher& watcher) {
     watcher.foresee(s, scratch.derived, scratch.plan);
     carry_out(scratch.plan, s);
     if (!scratch.plan.unsettled()) {
-      // Only leaders changed, and nothing that is derived depends on them.
+      // 4.5.b: only leaders changed, and nothing that is derived depends on them.
       watcher.see(s, scratch.derived);
       return;
     }

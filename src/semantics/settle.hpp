@@ -27,7 +27,7 @@ struct PassPlan {
   [[nodiscard]] bool changes_nothing() const { return !unsettled() && admitted.empty(); }
 };
 
-/// Decides one pass over all classes at once, from the state as it is.
+/// 4.a: decides one pass over all classes at once, from the state as it is.
 void plan_pass(const World& world, const State& s, const Derived& derived, PassPlan& plan);
 
 /// Lets the plan take effect (4.3).

@@ -66,7 +66,7 @@ void reset_at_once(const World& world, State& s, DeviceId d) {
   }
 }
 
-// 5.4
+// 5.4; durable as soon as it is set (5.e)
 void set_number(const World& world, State& s, DeviceId d, std::int64_t n) {
   s[d].next_number = n;
   if (world.platform().number_takes != Takes::at_once || s[d].number == n) return;
