@@ -13,7 +13,8 @@ namespace {
 using semantics::Recorder;
 using semantics::World;
 
-/// One trace, walked event by event (6.f: "that anyone can replay by these rules"). A step that fails says why and stops the rest.
+/// One trace, walked event by event (6.f: "that anyone can replay by these rules"). A step that fails says why and
+/// stops the rest.
 class Replayer {
  public:
   Replayer(const World& world, const FaultBudget& faults, const AskedProperty& asked, const Trace& events)
