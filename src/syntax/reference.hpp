@@ -9,6 +9,7 @@
 #include <string_view>
 #include <variant>
 
+#include "syntax/positions.hpp"
 #include "syntax/reader.hpp"
 
 namespace cairn::syntax {

@@ -12,7 +12,7 @@
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/parser.h>
 
-#include "base/text.hpp"
+#include "syntax/text_check.hpp"
 
 namespace cairn::syntax {
 
@@ -36,41 +36,6 @@ std::uint32_t narrow(std::size_t n) {
   return static_cast<std::uint32_t>(n);
 }
 
-// ---- Before parsing: is this text at all?
-
-/// Adds a problem and returns true when `source` holds bytes that no YAML text has (YAML 1.2.2, sections 5.1 and 5.2).
-bool is_no_text(const Source& source, Problems& problems) {
-  const auto text = source.text();
-  if (const auto bad = first_invalid_utf8(text)) {
-    const bool wide = text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF");
-    problems.add({&source, narrow(*bad), 1},
-                 wide ? "this looks like UTF-16"
-                      : fmt::format("the byte {:#04x} is no UTF-8", static_cast<unsigned char>(text[*bad])),
-                 "a text file in UTF-8");
-    return true;
-  }
-  std::size_t found = 0;
-  for (std::size_t at = 0; at < text.size();) {
-    const auto character = code_point_at(text, at);
-    const bool next_is_feed = at + 1 < text.size() && text[at + 1] == '\n';
-    const bool lone_return = character.value == '\r' && !next_is_feed;
-    const bool no_character = character.value == 0xFFFE || character.value == 0xFFFF;
-    const bool allowed =
-        character.value == '\t' || character.value == '\n' || character.value == '\r' || character.value == 0x85;
-    if (lone_return || no_character || (is_control(character.value) && !allowed)) {
-      if (++found == 1) {
-        problems.add({&source, narrow(at), narrow(character.length)},
-                     lone_return
-                         ? "a carriage return without a line feed"
-                         : fmt::format("the control character U+{:04X} has no place in a model", character.value),
-                     lone_return ? "lines that end with LF or CRLF" : "a text file in UTF-8");
-      }
-    }
-    at += character.length;
-  }
-  return found > 0;
-}
-
 // ---- The library's messages in our words
 
 struct Wording {
@@ -92,7 +57,7 @@ const std::array<Wording, 24> wordings = {{
     {YAML::ErrorMsg::MAP_KEY, "a key cannot stand here", ""},
     {YAML::ErrorMsg::MAP_VALUE, "a `: ` cannot stand here",
      "one `key: value` a line, keys of one mapping at the same indentation; a text with `: ` in it stands in quotes"},
-    {YAML::ErrorMsg::EOF_IN_SCALAR, "the file ends inside a quoted text", "the closing quote"},
+    {YAML::ErrorMsg::EOF_IN_SCALAR, "the file ends inside a quoted text", "the same quote at the end of the text"},
     {YAML::ErrorMsg::DOC_IN_SCALAR, "a line of three dashes or dots stands inside a quoted text",
      "the closing quote before it"},
     {YAML::ErrorMsg::UNKNOWN_TOKEN, "no value can begin with this character", "quotes around the text"},
@@ -139,18 +104,29 @@ Properties skip_properties(std::string_view text, std::size_t at) {
   return found;
 }
 
-/// The bytes of a quoted or plain scalar that stand on its first line.
+/// Where the quoted scalar that begins at `at` is closed; nothing when it never is.
+std::optional<std::size_t> closing_quote(std::string_view text, std::size_t at) {
+  const char quote = text[at];
+  for (std::size_t i = at + 1; i < text.size(); ++i) {
+    if (quote == '"' && text[i] == '\\') {
+      ++i;
+    } else if (text[i] == quote) {
+      const bool doubled = quote == '\'' && i + 1 < text.size() && text[i + 1] == quote;
+      if (!doubled) return i;
+      ++i;
+    }
+  }
+  return std::nullopt;
+}
+
+/// The bytes of a scalar that stand on its first line.
 std::size_t length_on_line(std::string_view text, std::size_t at, const std::string& value) {
   if (text.substr(at).starts_with(value) && !value.empty()) return value.size();
-  const char quote = at < text.size() ? text[at] : '\0';
-  std::size_t end = at + 1;
-  if (quote == '"' || quote == '\'') {
-    while (end < text.size() && text[end] != quote && !is_break(text[end]))
-      end += quote == '"' && text[end] == '\\' ? 2 : 1;
-    return std::min(end + 1, text.size()) - at;
-  }
+  std::size_t end = at;
   while (end < text.size() && !is_break(text[end])) ++end;
-  return end - at;
+  const bool is_quoted = at < text.size() && (text[at] == '"' || text[at] == '\'');
+  if (is_quoted) end = std::min(end, closing_quote(text, at).value_or(end) + 1);
+  return std::max<std::size_t>(1, end - at);
 }
 
 class Builder final : public YAML::EventHandler {
@@ -169,7 +145,8 @@ class Builder final : public YAML::EventHandler {
     if (!document_) return;
     const auto at = offset_of(mark);
     if (text_.substr(at).starts_with("---")) throw Stop{at, "a second document begins here", "one document a file"};
-    throw Stop{at, "the document has ended, and this follows it", "the end of the file"};
+    throw Stop{at, "the document has ended, and this follows it",
+               "the end of the file, or the indentation of what this belongs to"};
   }
   void OnDocumentEnd() override {}
 
@@ -184,7 +161,7 @@ class Builder final : public YAML::EventHandler {
         node.place.length = narrow(word.size());
       }
     }
-    finish(std::move(node), anchor, 1);
+    finish(std::move(node), anchor);
   }
 
   void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
@@ -193,9 +170,11 @@ class Builder final : public YAML::EventHandler {
     Node node;
     const auto at = begin(mark, node);
     node.kind = tag == "!" ? Node::Kind::quoted : Node::Kind::plain;
+    const bool has_quotes = at < text_.size() && (text_[at] == '"' || text_[at] == '\'');
+    if (has_quotes) check_quotes(at);
     node.text = value;
     node.place.length = narrow(length_on_line(text_, at, value));
-    finish(std::move(node), anchor, 1);
+    finish(std::move(node), anchor);
   }
 
   void OnAlias(const YAML::Mark& mark, YAML::anchor_t anchor) override {
@@ -207,7 +186,7 @@ class Builder final : public YAML::EventHandler {
     }
     const auto& [node, size] = found->second;
     spend(offset_of(mark), size);
-    finish(node, YAML::NullAnchor, 0);
+    place_in_parent(node, true);
   }
 
   void OnSequenceStart(const YAML::Mark& mark, const std::string&, YAML::anchor_t anchor,
@@ -226,6 +205,7 @@ class Builder final : public YAML::EventHandler {
   struct Open {
     Node node;
     std::optional<Node> key;  ///< of a mapping: waits for its value
+    bool key_is_alias;
     YAML::anchor_t anchor;
     std::size_t values_before;
     bool flow;
@@ -278,7 +258,8 @@ class Builder final : public YAML::EventHandler {
     const auto before = values_;
     begin(mark, node);
     spend(offset_of(mark), 1);
-    open_.push_back({std::move(node), {}, anchor, before, style == YAML::EmitterStyle::Flow, mark.column, false});
+    open_.push_back(
+        {std::move(node), {}, false, anchor, before, style == YAML::EmitterStyle::Flow, mark.column, false});
   }
 
   void close() {
@@ -289,10 +270,30 @@ class Builder final : public YAML::EventHandler {
     place_in_parent(std::move(done.node));
   }
 
-  void finish(Node node, YAML::anchor_t anchor, std::size_t values) {
-    spend(node.place.offset, values);
+  void finish(Node node, YAML::anchor_t anchor) {
+    spend(node.place.offset, 1);
     keep_anchored(node, anchor, 1);
     place_in_parent(std::move(node));
+  }
+
+  /// What the library lets pass: a quote that only the end of the file closes, and a comment that begins right after
+  /// one.
+  void check_quotes(std::size_t at) const {
+    const auto end = closing_quote(text_, at);
+    if (!end) throw Stop{at, "this quote is never closed", "the same quote at the end of the text"};
+    if (text_.substr(*end + 1).starts_with('#'))
+      throw Stop{*end + 1, "a comment begins after a blank only", "a blank before it"};
+  }
+
+  /// The library also lets a key pass that has no colon: an implicit key of a block mapping, with nothing as its value.
+  void check_colon(const Node& key) const {
+    const std::size_t start = key.place.offset;
+    const auto before = start == 0 ? std::string_view::npos : text_.find_last_not_of(" \t\n\r", start - 1);
+    const bool is_explicit = before != std::string_view::npos && text_[before] == '?';
+    if (is_explicit || !key.is_scalar()) return;
+    const auto behind = text_.find_first_not_of(" \t", start + key.place.length);
+    const bool colon = behind != std::string_view::npos && text_[behind] == ':';
+    if (!colon) throw Stop{start, "this stands where a key is wanted, and no `:` follows it", "`key: value`"};
   }
 
   /// A copy waits for the aliases. It is counted: anchors inside anchors are kept once for each.
@@ -302,7 +303,7 @@ class Builder final : public YAML::EventHandler {
     anchored_.insert_or_assign(anchor, std::pair(node, size));
   }
 
-  void place_in_parent(Node node) {
+  void place_in_parent(Node node, bool is_alias = false) {
     if (open_.empty()) {
       document_ = std::move(node);
       return;
@@ -312,7 +313,10 @@ class Builder final : public YAML::EventHandler {
       parent.node.items.push_back(std::move(node));
     } else if (!parent.key) {
       parent.key = std::move(node);
+      parent.key_is_alias = is_alias;
     } else {
+      const bool nothing = node.kind == Node::Kind::empty && !parent.flow;
+      if (nothing && !parent.key_is_alias) check_colon(*parent.key);
       parent.node.entries.push_back({std::move(*parent.key), std::move(node)});
       parent.key.reset();
     }
@@ -326,10 +330,30 @@ class Builder final : public YAML::EventHandler {
   std::size_t values_ = 0;
 };
 
+/// The first tab among the blanks that the line of `at` begins with.
+std::optional<std::uint32_t> tab_before(std::string_view text, std::size_t at) {
+  at = std::min(at, text.size());
+  const auto feed = at == 0 ? std::string_view::npos : text.rfind('\n', at - 1);
+  const auto start = feed == std::string_view::npos ? 0 : feed + 1;
+  const auto content = text.find_first_not_of(" \t", start);
+  const auto tab = text.find('\t', start);
+  if (tab == std::string_view::npos || content == std::string_view::npos || tab > content) return std::nullopt;
+  return narrow(tab);
+}
+
 void report(const YAML::Exception& error, const Source& source, const Builder& builder, Problems& problems) {
   auto at = narrow(static_cast<std::size_t>(std::max(0, error.mark.pos)));
   if (dynamic_cast<const YAML::DeepRecursion*>(&error) != nullptr) {
     problems.add({&source, at, 1}, fmt::format("lists and mappings are nested more than {} deep", deepest_nesting));
+    return;
+  }
+  if (const auto tab = tab_before(source.text(), at)) {
+    problems.add({&source, *tab, 1}, "a tab stands in the indentation", "blanks");
+    return;
+  }
+  if (error.msg.starts_with(YAML::ErrorMsg::INVALID_ESCAPE)) {
+    problems.add({&source, at, 1}, "there is no such escape",
+                 R"(\", \\, \n, \t, \xHH, \uHHHH, or another escape of YAML 1.2)");
     return;
   }
   const auto known =
@@ -346,7 +370,7 @@ void report(const YAML::Exception& error, const Source& source, const Builder& b
 }  // namespace
 
 std::optional<Node> parse_yaml(const Source& source, Problems& problems) {
-  if (is_no_text(source, problems)) return std::nullopt;
+  if (!is_text(source, problems)) return std::nullopt;
   Builder builder(source);
   try {
     std::istringstream stream{std::string(source.text())};
@@ -366,54 +390,6 @@ std::optional<Node> parse_yaml(const Source& source, Problems& problems) {
     return std::nullopt;
   }
   return std::move(document);
-}
-
-// ---- Places inside scalars
-
-namespace {
-
-/// The offset of every byte of `value` in `text` from `at` on, where folding may have changed blanks and breaks only.
-std::vector<std::uint32_t> align(std::string_view text, std::size_t at, std::string_view value) {
-  std::vector<std::uint32_t> offsets;
-  offsets.reserve(value.size() + 1);
-  for (const char c : value) {
-    if (is_space(c)) {
-      offsets.push_back(narrow(at));
-      if (at < text.size() && is_space(text[at])) ++at;
-      continue;
-    }
-    while (at < text.size() && is_space(text[at])) ++at;
-    if (at >= text.size() || text[at] != c) return {};
-    offsets.push_back(narrow(at));
-    ++at;
-  }
-  offsets.push_back(narrow(at));
-  return offsets;
-}
-
-}  // namespace
-
-Positions::Positions(const Node& scalar) : whole_(scalar.place) {
-  const auto text = scalar.place.source->text();
-  std::size_t start = scalar.place.offset;
-  if (scalar.kind == Node::Kind::quoted && start < text.size()) {
-    const bool block = text[start] == '|' || text[start] == '>';
-    start = block ? std::min(text.find('\n', start), text.size()) : start + 1;
-  }
-  if (text.substr(std::min(start, text.size())).starts_with(scalar.text)) {
-    in_one_piece_ = true;
-    shift_ = narrow(start);
-  } else {
-    offsets_ = align(text, start, scalar.text);
-  }
-}
-
-Place Positions::at(std::size_t offset, std::size_t length) const {
-  if (in_one_piece_) return {whole_.source, narrow(shift_ + offset), narrow(std::max<std::size_t>(1, length))};
-  if (offset >= offsets_.size()) return whole_;
-  const auto first = offsets_[offset];
-  const auto last = offsets_[std::min(offset + std::max<std::size_t>(1, length), offsets_.size()) - 1];
-  return {whole_.source, first, std::max(last, first) - first + 1};
 }
 
 }  // namespace cairn::syntax
