@@ -3,13 +3,13 @@
 namespace cairn::cli {
 
 const char* const program_help = R"(Examples:
-  cairn prove append.yaml              is the procedure sound? if not, how does it fail?
-  cairn prove append.yaml --crashes 1  and if a device crashes on the way?
-  cairn walk append.yaml               what happens, step by step, when all goes well
-  cairn lint append.yaml               what is odd about it
+  cairn prove append.yaml               is it sound? if not, how does it fail?
+  cairn prove append.yaml --crashes 1   and if a device crashes on the way?
+  cairn walk append.yaml                what happens when all goes well
+  cairn lint append.yaml                what is odd about it
 
-cairn proves that a procedure grows a running stack of switches without an outage,
-or shows the shortest way in which it goes wrong.)";
+cairn proves that a procedure grows a running stack of switches without an
+outage, or shows the shortest way in which it goes wrong.)";
 
 const char* const prove_help = R"(Examples:
   cairn prove append.yaml
@@ -18,34 +18,35 @@ const char* const prove_help = R"(Examples:
   cairn prove change-*.yaml --quiet --time-limit 60
   cairn prove append.yaml --format json > verdict.json
 
-Settles every property that the procedure asks for: proved for every order, every
-duration of a start and every placing of the faults allowed, or refuted by a shortest
-run. "-" is standard input.
+Settles every property that the procedure asks for: proved for every order,
+every duration of a start and every placing of the faults allowed, or refuted by
+a shortest run. PROCEDURE is a file, or - for standard input.
 
-Exit status: 0 all proved; 1 one is refuted; 2 the input or the call is wrong; 3 none
-is refuted and one is undecided; 70 no answer, cairn contradicts itself or could not
-write; 130 interrupted.)";
+Exit status: 0 all proved; 1 one is refuted; 2 the input or the call is wrong;
+3 none is refuted and one is undecided; 70 no answer (cairn contradicts itself,
+or could not write); 130 interrupted.)";
 
 const char* const walk_help = R"(Examples:
   cairn walk append.yaml
   cairn walk append.yaml --events verdict.json
   cairn walk append.yaml --events verdict.json --property no-split
 
-Walks the procedure step by step: the run without faults, in the order of the file, or
-a refutation that "cairn prove --format json" wrote.
+Walks the procedure step by step: the run without faults, in the order of the
+file, or a refutation that "cairn prove --format json" wrote. PROCEDURE is a
+file, or - for standard input.
 
-Exit status: 0 the run is complete, or breaks what the refutation says; 1 it ends early
-or a step is refused; 2 the input or the call is wrong.)";
+Exit status: 0 the run is complete, or breaks what the refutation says; 1 it
+ends early or a step is refused; 2 the input or the call is wrong; 70 no answer.)";
 
 const char* const lint_help = R"(Examples:
   cairn lint append.yaml
   cairn lint platforms/*.yaml sites/*.yaml procedures/*.yaml
 
-Reads procedures, sites and platforms and tells every problem, and in procedures also
-what is allowed but odd: steps that are never reached, waits that never wait and the
-like.
+Reads procedures, sites and platforms and tells every problem, and in procedures
+also what is allowed but odd: steps that are never reached, waits that never
+wait and the like. FILE may be - for standard input.
 
-Exit status: 0 nothing found; 1 findings; 2 problems, or a wrong call; 3 cut short by a
-limit; 70 could not write; 130 interrupted.)";
+Exit status: 0 nothing found; 1 findings; 2 problems, or a wrong call; 3 cut
+short by a limit; 70 no answer; 130 interrupted.)";
 
 }  // namespace cairn::cli

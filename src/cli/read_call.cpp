@@ -16,11 +16,20 @@ namespace {
 /// Help begins with the examples, which the library takes for a footer.
 class HelpLayout final : public CLI::Formatter {
  public:
-  HelpLayout() { column_width(24); }
+  HelpLayout() { column_width(22); }
 
   std::string make_help(const CLI::App* app, std::string name, CLI::AppFormatMode mode) const override {
-    return app->get_footer() + "\n" + make_usage(app, name) + make_positionals(app) + make_groups(app, mode) +
-           make_subcommands(app, mode);
+    const std::string help = app->get_footer() + "\n\n" + make_usage(app, std::move(name)) +
+                             make_subcommands(app, mode) + make_groups(app, mode);
+    return CLI::detail::find_and_replace(help, "\n\n\n", "\n\n");
+  }
+  std::string make_usage(const CLI::App* app, std::string name) const override {
+    const bool program = app->get_parent() == nullptr;
+    return Formatter::make_usage(app, program ? "cairn" : "cairn " + std::move(name));
+  }
+  std::string make_option_name(const CLI::Option* option, bool is_positional) const override {
+    const std::string name = option->get_name(is_positional, !is_positional);
+    return name.substr(0, name.find('{'));  // without the value of a flag that denies
   }
   std::string make_option_opts(const CLI::Option* option) const override {
     return option->get_option_text().empty() ? "" : " " + option->get_option_text();
@@ -122,30 +131,34 @@ class CommandLine {
 
  private:
   void declare_prove() {
-    prove_ = app_.add_subcommand("prove", "Prove a procedure, or show the shortest way it goes wrong");
+    prove_ = app_.add_subcommand("prove", "Prove a procedure, or show how it goes wrong");
     command(prove_, prove_help);
-    prove_->add_option("PROCEDURE", prove_call_.files, "Procedure files; - is standard input")->required();
-    prove_->add_option("--property", asked_, "Ask for this property instead of the file's; may be repeated")
+    prove_->add_option("PROCEDURE", prove_call_.files)->required();
+    prove_->add_option("--property", asked_, "Ask for this property; may be given again")
         ->option_text("NAME")
+        ->group("Instead of what the procedure asks for")
         ->expected(1)
-        ->allow_extra_args(false)
         ->check(check_asked)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-    declare_count("--cable-breaks", prove_call_.options.cable_breaks, "How many cables may break");
-    declare_count("--crashes", prove_call_.options.crashes, "How many crashes of devices may strike");
-    declare_count("--omissions", prove_call_.options.omissions, "How many steps may be forgotten");
-    declare_count("--late-starts", prove_call_.options.late_starts, "How many starts may complete late");
-    prove_->add_flag("--mends,!--no-mends", prove_call_.options.mends, "Whether broken cables may work again");
-    prove_->add_option("--format", format_, "text (as usual) or json")->option_text("FORMAT")->check(check_format);
+    declare_fault("--cable-breaks", prove_call_.options.cable_breaks, "So many cables may break");
+    declare_fault("--crashes", prove_call_.options.crashes, "So many crashes may strike devices");
+    declare_fault("--omissions", prove_call_.options.omissions, "So many steps may be forgotten");
+    declare_fault("--late-starts", prove_call_.options.late_starts, "So many starts may complete late");
+    prove_->add_flag("--mends,!--no-mends", prove_call_.options.mends, "Broken cables may work again, or not")
+        ->group("Instead of the faults that the procedure allows");
+    prove_->add_option("--format", format_, "text, as usual, or json")
+        ->option_text("FORMAT")
+        ->group("Output")
+        ->check(check_format);
+    prove_->add_flag("--quiet", prove_call_.quiet, "Verdicts alone; of several files one line each")->group("Output");
+    prove_->add_flag("--timing", prove_call_.timing, "Tell also how long it took")->group("Output");
     declare_limits(prove_);
-    prove_->add_flag("--quiet", prove_call_.quiet, "The verdicts alone; of several procedures one line each");
-    prove_->add_flag("--timing", prove_call_.timing, "Tell also how long it took");
   }
 
   void declare_walk() {
     walk_ = app_.add_subcommand("walk", "Walk through a procedure, or through a refutation");
     command(walk_, walk_help);
-    walk_->add_option("PROCEDURE", walk_call_.file, "The procedure file; - is standard input")->required();
+    walk_->add_option("PROCEDURE", walk_call_.file)->required();
     walk_->add_option("--events", walk_call_.verdict, "Walk a refutation in this verdict")->option_text("VERDICT.json");
     walk_->add_option("--property", walk_property_, "The one of this property; else the first")
         ->option_text("NAME")
@@ -156,7 +169,7 @@ class CommandLine {
   void declare_lint() {
     lint_ = app_.add_subcommand("lint", "Tell every problem of files, and what is odd");
     command(lint_, lint_help);
-    lint_->add_option("FILE", lint_files_, "Files of any of the three kinds; - is standard input")->required();
+    lint_->add_option("FILE", lint_files_)->required();
     declare_limits(lint_);
   }
 
@@ -165,16 +178,21 @@ class CommandLine {
     app->group("Commands");
   }
 
-  void declare_count(const std::string& name, std::optional<std::int64_t>& count, const std::string& what) {
-    prove_->add_option(name, count, what + ", instead of the file's number")
+  void declare_fault(const std::string& name, std::optional<std::int64_t>& count, const std::string& what) {
+    prove_->add_option(name, count, what)
         ->option_text("N")
+        ->group("Instead of the faults that the procedure allows")
         ->check([](const std::string& text) { return at_least(0, text); });
   }
 
   void declare_limits(CLI::App* command) {
-    command->add_option("--time-limit", seconds_, "Stop after so many seconds")->option_text("S")->check(check_seconds);
+    command->add_option("--time-limit", seconds_, "Stop after so many seconds")
+        ->option_text("S")
+        ->group("Limits")
+        ->check(check_seconds);
     command->add_option("--memory-limit", megabytes_, "Stop at so many megabytes of states")
         ->option_text("MB")
+        ->group("Limits")
         ->check([](const std::string& text) { return at_least(1, text); });
   }
 

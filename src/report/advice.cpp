@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <optional>
 
 #include "report/fatal.hpp"
 #include "report/narrate.hpp"
@@ -104,64 +105,75 @@ class Advisor {
   void against_restart() {
     const DeviceId leader = s()[breach_.a].leader;
     const DeviceId winner = winner_over(world_, s(), breach_.a);
-    if (!winner || winner == leader) return against_cut_off_restart(leader);
-    if (!derived_.together(breach_.a, leader)) return against_cut_off_restart(leader);
+    if (!winner || winner == leader || !derived_.together(breach_.a, leader)) return against_cut_off_restart(leader);
     // Of two that are both to be kept, which one wins is no more than a symptom.
-    if (!world_.keeps(winner) || !world_.keeps(leader)) outrank(winner, leader);
-    if (!world_.keeps(winner)) {
-      say(
-          fmt::format("Or let {} start with its link already up: a device that is new to the stack follows, whatever "
-                      "its rank.",
-                      name(winner)));
+    if (!world_.keeps(winner) || !world_.keeps(leader)) {
+      outrank(winner, leader, fmt::format(", before it is linked with {}", name(leader)));
     }
+    if (world_.keeps(winner)) return;
+    say(
+        fmt::format("{} {} start with its link already up: a device that is new to the stack follows, whatever its "
+                    "rank.",
+                    out_.empty() ? "Let" : "Or let", name(winner)));
   }
 
   void against_cut_off_restart(DeviceId leader) {
     if (walk_.moments.empty() || leader == breach_.a) return;
-    const Event& last = walk_.moments.back().event;
-    if (last.kind == Event::Kind::step) {
-      return say(fmt::format("Do {} only while another path links {} and {}.", model_[last.step()].id, name(breach_.a),
-                             name(leader)));
+    const Moment& last = walk_.moments.back();
+    if (last.left[leader].power != Power::up) {
+      return say(
+          "On this platform members restart whenever their primary goes down. Where that is meant, leave them "
+          "out of keep.");
+    }
+    if (last.event.kind == Event::Kind::step) {
+      return say(fmt::format("Do {} only while another path links {} and {}.", model_[last.event.step()].id,
+                             name(breach_.a), name(leader)));
     }
     say(fmt::format("Only a path to {} that this fault leaves alone keeps {} running.", name(leader), name(breach_.a)));
   }
 
-  // What makes `loser` win, by the key that decided.
-  void outrank(DeviceId winner, DeviceId loser) {
-    const auto& election = model_.platform.election;
+  // What makes `loser` win, by the key that decided. `when` tells by when.
+  void outrank(DeviceId winner, DeviceId loser, const std::string& when) {
     const auto key = deciding_key(model_, s(), winner, loser);
-    const auto comes_before_the_key = [&](ElectionKey other) {
-      for (const ElectionKey k : election) {
-        if (k == other) return true;
-        if (k == key) return false;
+    if (key == ElectionKey::priority || comes_before(ElectionKey::priority, key)) {
+      const std::string restart = model_.platform.priority_takes == Takes::at_restart ? " and restart it" : "";
+      if (s()[loser].priority > model_.platform.priorities.low) {
+        return say(
+            fmt::format("Set the priority of {} below {}{}{}.", name(winner), s()[loser].priority, restart, when));
       }
-      return false;
-    };
-    if (key == ElectionKey::priority || comes_before_the_key(ElectionKey::priority)) {
-      const bool restart = model_.platform.priority_takes == Takes::at_restart;
-      const std::int64_t below = s()[loser].priority;
-      const std::string in_force = restart ? " and restart it" : "";
-      if (below > model_.platform.priorities.low) {
-        return say(fmt::format("Set the priority of {} below {}{}, before it is linked with {}.", name(winner), below,
-                               in_force, name(loser)));
-      }
-      return say(fmt::format("Set the priority of {} above {}, in force before it is linked with {}.", name(loser),
-                             s()[winner].priority, name(winner)));
+      return say(fmt::format("Set the priority of {} above {}{}{}.", name(loser), s()[winner].priority, restart, when));
     }
     if (key == ElectionKey::number) {
-      return say(fmt::format("Give {} a number above {}, in force before it is linked with {}.", name(winner),
-                             s()[loser].number, name(loser)));
+      return say(fmt::format("Give {} a number above {}{}.", name(winner), s()[loser].number, when));
     }
     if (key == ElectionKey::tenure) {
-      say(fmt::format("Restart {} before it is linked, so that {} has been up longer.", name(winner), name(loser)));
+      say(fmt::format("Restart {}{}, so that {} has been up longer.", name(winner), when, name(loser)));
     }
+  }
+
+  // In the election order; nothing stands for the address, which comes last.
+  [[nodiscard]] bool comes_before(ElectionKey one, std::optional<ElectionKey> other) const {
+    const auto& election = model_.platform.election;
+    const auto at = [&](ElectionKey key) { return std::find(election.begin(), election.end(), key); };
+    return at(one) != election.end() && (!other || at(one) < at(*other));
   }
 
   void against_clash() {
     const DeviceId other = breach_.cause == Cause::same_number ? breach_.b : clashes_with(derived_, s(), breach_.a);
-    if (!other) return;
-    // The one that joins is to change its number, not one that is to be kept.
-    const DeviceId changes = world_.keeps(breach_.a) && !world_.keeps(other) ? other : breach_.a;
+    if (other) separate(breach_.a, other);
+  }
+
+  // Two devices have the same number: another one for the one that the procedure numbers, else for the newcomer.
+  void separate(DeviceId d, DeviceId e) {
+    for (auto moment = walk_.moments.rbegin(); moment != walk_.moments.rend(); ++moment) {
+      if (moment->event.kind != Event::Kind::step) continue;
+      const Step& step = model_[moment->event.step()];
+      if (step.verb != Verb::set_number || step.value != s()[d].number || (step.device != d && step.device != e))
+        continue;
+      return say(fmt::format("Choose another number in {}: {} has {} too.", step.id, name(step.device == d ? e : d),
+                             step.value));
+    }
+    const DeviceId changes = world_.keeps(d) && !world_.keeps(e) ? e : d;
     say(fmt::format("Give {} a number that nobody else has, {}before it is linked.", name(changes),
                     model_.platform.number_takes == Takes::at_restart ? "and restart it, " : ""));
   }
@@ -220,27 +232,47 @@ class Advisor {
     if (s().halted) return;
     for (std::size_t i = 0; i < model_.procedure.steps.size(); ++i) {
       if (!semantics::has_turn(world_, s(), StepId(i))) continue;
-      const Step& step = model_.procedure.steps[i];
+      const Condition& condition = model_.procedure.steps[i].condition;
       std::vector<CableId> cables;
       std::vector<DeviceId> devices;
-      collect(step.condition, devices, cables);
+      collect(condition, devices, cables);
       for (const CableId c : cables) towards_link(c);
-      for (const DeviceId d : devices) {
-        if (s()[d].power == Power::held) held_earlier(d);
-        if (s()[d].leader == d) against_leader(d);
-        for (const auto& end : world_.ends_at(d)) {
-          if (s()[end.cable].plugged) towards_link(end.cable);
-        }
-      }
+      for (const DeviceId d : devices) against_standstill_of(d, condition);
     }
   }
 
-  // A newcomer that leads what it was to follow.
-  void against_leader(DeviceId d) {
-    if (world_.keeps(d)) return;
-    for (const DeviceId e : model_.procedure.keep) {
-      if (derived_.together(d, e)) return outrank(d, e);
+  // A device that an await speaks of.
+  void against_standstill_of(DeviceId d, const Condition& condition) {
+    if (s()[d].power == Power::held) return against_held(d);
+    if (s()[d].next_number != s()[d].number) {
+      say(fmt::format("Restart {}: number {} waits for its next start.", name(d), s()[d].next_number));
     }
+    if (s()[d].leader == d) against_leader(d, condition);
+    for (const auto& end : world_.ends_at(d)) towards_link(end.cable);
+  }
+
+  // 4.3.c: held until a restart, whatever its number is by now.
+  void against_held(DeviceId d) {
+    for (std::size_t i = 0; i < s().devices.size(); ++i) {
+      if (DeviceId(i) != d && s().devices[i].number == s()[d].number) return separate(d, DeviceId(i));
+    }
+    say(fmt::format("Restart {}: a device that is held stays so until it starts again.", name(d)));
+  }
+
+  // d leads what another was to lead: the one that the await names as primary, or else the goal's.
+  void against_leader(DeviceId d, const Condition& condition) {
+    DeviceId meant = primary_in(condition);
+    if (!meant && model_.procedure.goal) meant = model_.procedure.goal->primary;
+    if (meant && meant != d && derived_.together(d, meant)) outrank(d, meant, "");
+  }
+
+  static DeviceId primary_in(const Condition& condition) {
+    if (condition.kind == Condition::Kind::primary) return condition.devices.front();
+    if (condition.kind != Condition::Kind::all) return {};
+    for (const Condition& part : condition.parts) {
+      if (const DeviceId d = primary_in(part)) return d;
+    }
+    return {};
   }
 
   // The devices and cables that a condition speaks of.
@@ -250,18 +282,16 @@ class Advisor {
     for (const Condition& part : condition.parts) collect(part, devices, cables);
   }
 
-  void held_earlier(DeviceId d) {
-    say(fmt::format("{} was held for its number {}: give it one that nobody else has before it is linked.", name(d),
-                    s()[d].number));
-  }
-
   void towards_goal() {
     switch (breach_.missed) {
       case Breach::GoalPart::together:
+        for (const DeviceId d : {breach_.a, breach_.b}) {
+          if (s()[d].power == Power::held) against_held(d);
+        }
         for (const CableId c : open_cables(world_, s(), derived_, breach_.a, breach_.b)) towards_link(c);
         return;
       case Breach::GoalPart::primary:
-        if (s()[breach_.b].power == Power::up) outrank(breach_.a, breach_.b);
+        if (s()[breach_.b].power == Power::up) outrank(breach_.a, breach_.b, "");
         return;
       case Breach::GoalPart::saved:
         return towards_saved(breach_.a);
@@ -312,6 +342,19 @@ class Advisor {
     if (model_.platform.facing == Facing::opposite && s()[cable.a].operational_side != Side::none &&
         s()[cable.a].operational_side == s()[cable.b].operational_side) {
       say(fmt::format("Let one end of {} be east and the other west.", cable.name));
+    }
+    for (const PortId p : {cable.a, cable.b}) free_side(c, p);
+  }
+
+  // 3.b, side-leads-to: of a side that leads to two neighbours no link forms.
+  void free_side(CableId c, PortId p) {
+    if (model_.platform.side_leads_to == SideLeadsTo::any || derived_.cable_up[c.value] == 0) return;
+    const DeviceId peer = device_a(model_, c) == model_[p].device ? device_b(model_, c) : device_a(model_, c);
+    for (const auto& end : world_.ends_at(model_[p].device)) {
+      if (end.other == peer || derived_.cable_up[end.cable.value] == 0) continue;
+      if (s()[end.here].operational_side != s()[p].operational_side) continue;
+      say(fmt::format("Unplug {} before {} is up: side {} of {} may lead to one neighbour.", model_[end.cable].name,
+                      model_[c].name, name_of(s()[p].operational_side), name(model_[p].device)));
     }
   }
 

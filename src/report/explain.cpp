@@ -128,18 +128,17 @@ class Explainer {
       const Moment& failed = failed_check();
       const Step& check = model_[failed.event.step()];
       const Derived derived = derive(world_, failed.before);
-      return fmt::format("check {} fails and the procedure stops there: {} does not hold, {}", check.id,
-                         check.condition_text,
-                         listed(report::why_false(world_, failed.before, derived, check.condition)));
+      return fmt::format("check {} fails and the procedure stops there: {} does not hold: {}", check.id,
+                         check.condition_text, report::why_false(world_, failed.before, derived, check.condition));
     }
     std::vector<std::string> waits;
     for (std::size_t i = 0; i < model_.procedure.steps.size(); ++i) {
       if (!semantics::has_turn(world_, s(), StepId(i))) continue;
       const Step& step = model_.procedure.steps[i];
       waits.push_back(fmt::format("{} waits for {}, but {}", step.id, step.condition_text,
-                                  listed(report::why_false(world_, s(), derived_, step.condition))));
+                                  report::why_false(world_, s(), derived_, step.condition)));
     }
-    return "the procedure is stuck for ever: " + listed(waits);
+    return fmt::format("the procedure is stuck for ever: {}", fmt::join(waits, "; "));
   }
 
   // Demands that a check has failed.
@@ -161,8 +160,8 @@ class Explainer {
       case Breach::GoalPart::saved:
         return fmt::format("not saved on {}: {}", a(), listed(report::unsaved(model_, s(), breach_.a)));
       case Breach::GoalPart::where:
-        return fmt::format("{} does not hold, {}", model_.procedure.goal->where_text,
-                           listed(report::why_false(world_, s(), derived_, *model_.procedure.goal->where)));
+        return fmt::format("{} does not hold: {}", model_.procedure.goal->where_text,
+                           report::why_false(world_, s(), derived_, *model_.procedure.goal->where));
       case Breach::GoalPart::none:
         break;
     }
@@ -196,7 +195,7 @@ class Explainer {
       if (s().cables[i].broken && !before.cables[i].broken) cables.push_back(model_.site.cables[i].name);
     }
     const std::string apart = fmt::format("{} and {} are not together", a(), b());
-    if (cables.empty()) return apart + ", and there is no cable to lose";
+    if (cables.empty()) return fmt::format("there is no cable left to lose, and {}", apart);
     return fmt::format("with {} lost, {}", listed(cables), apart);
   }
 

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "report/why.hpp"
 #include "report/words.hpp"
 
 namespace cairn::report {
@@ -115,7 +116,7 @@ std::string why_refused(const Model& model, const Moment& moment) {
       return fmt::format("{} is off already", model[step.device].name);
     case Refusal::not_reachable:
       if (step.via && moment.before[step.via].power != Power::up && moment.before[step.via].power != Power::held) {
-        return fmt::format("the console of {} is dead", model[step.via].name);
+        return standing(model, moment.before, step.via);
       }
       if (step.verb == Verb::apply || step.verb == Verb::save) {
         return step.via ? fmt::format("not all of them can be reached from {}", model[step.via].name)

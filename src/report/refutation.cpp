@@ -89,14 +89,24 @@ std::string name_with_k(const AskedProperty& asked) {
   return asked.property == Property::tolerates_loss ? fmt::format("{}={}", name, asked.k) : name;
 }
 
-std::string length_in_words(const Trace& events) {
+std::string length_in_words(Property property, const Trace& events) {
+  if (property == Property::survives_cold_start) {
+    return "a power cut after " + counted(events.size() - 1, "event");
+  }
+  if (property == Property::tolerates_loss) {
+    const auto is_break = [](const Event& e) { return e.kind == Event::Kind::broke; };
+    const auto body = std::find_if_not(events.rbegin(), events.rend(), is_break).base() - events.begin();
+    const std::size_t before = static_cast<std::size_t>(body);
+    return fmt::format("the loss of {} after {}", counted(events.size() - before, "cable"), counted(before, "event"));
+  }
   if (events.empty()) return "no event at all, at the start";
   const auto faults =
       std::count_if(events.begin(), events.end(), [](const Event& e) { return actor_of(e.kind) == Actor::fault; });
-  std::string out = counted(events.size(), "event");
-  if (faults == 0) return out + ", none of them a fault";
-  if (faults == 1) return out + (events.size() == 1 ? ", a fault" : ", one of them a fault");
-  return fmt::format("{}, {} of them faults", out, faults);
+  const std::string length = counted(events.size(), "event");
+  if (events.size() == 1) return length + (faults == 0 ? ", no fault" : ", a fault");
+  if (faults == 0) return length + ", no fault among them";
+  return fmt::format("{}, {} of them {}", length, faults == 1 ? "one" : std::to_string(faults),
+                     faults == 1 ? "a fault" : "faults");
 }
 
 void tell_moment(Page& page, const World& world, const Moment& moment, std::size_t number) {
@@ -116,7 +126,8 @@ void tell_refutation(Page& page, const World& world, const std::vector<Refuted>&
   Trace events;
   for (const Refuted& one : refuted) names.push_back(name_with_k(one.asked));
   for (const Moment& moment : walk.moments) events.push_back(moment.event);
-  page.heading(fmt::format("How {} break{}: {}", listed(names), names.size() == 1 ? "s" : "", length_in_words(events)));
+  page.heading(fmt::format("How {} break{}: {}", listed(names), names.size() == 1 ? "s" : "",
+                           length_in_words(refuted.front().asked.property, events)));
   page.line();
   tell_what_broke(page, world, refuted);
   tell_ways_out(page, world, refuted);

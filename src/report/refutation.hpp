@@ -22,8 +22,9 @@ struct Refuted {
 /// "tolerates-loss=2"
 [[nodiscard]] std::string name_with_k(const AskedProperty& asked);
 
-/// "7 events, 1 of them a fault"
-[[nodiscard]] std::string length_in_words(const Trace& events);
+/// How long a refutation is: "7 events, one of them a fault", "a power cut after 15 events", "the loss of 2 cables
+/// after 9 events".
+[[nodiscard]] std::string length_in_words(Property property, const Trace& events);
 
 /// Who acts, what happens and what changes, of the moment with this number (from 1).
 void tell_moment(Page& page, const semantics::World& world, const Moment& moment, std::size_t number);

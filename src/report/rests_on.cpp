@@ -97,13 +97,13 @@ void tell_factory(Page& page, const Model& model, const std::vector<FactoryValue
                           ? fmt::format("no side on {}", ports_named(model, values.side))
                           : fmt::format("side {} on {}", name_of(side), ports_named(model, values.side)));
     }
-    if (!items.empty()) told.push_back(fmt::format("{} has {}", model[values.device].name, listed(items)));
+    if (!items.empty()) told.push_back(fmt::format("{}: {}", model[values.device].name, fmt::join(items, ", ")));
   }
   if (told.empty()) return;
   std::string text;
   for (std::size_t i = 0; i < std::min(told.size(), most_shown); ++i) text += (i > 0 ? "; " : "") + told[i];
   if (told.size() > most_shown) text += fmt::format("; and {} more devices", told.size() - most_shown);
-  say(page, "From factory", text + ". The site states no other.");
+  say(page, "Factory values", text + ".");
 }
 
 }  // namespace

@@ -70,7 +70,7 @@ std::string why_undecided(const PropertyVerdict& p) {
 }
 
 std::string beside(const PropertyVerdict& p) {
-  if (p.verdict == Verdict::refuted) return "by " + report::length_in_words(p.events);
+  if (p.verdict == Verdict::refuted) return "by " + report::length_in_words(p.asked.property, p.events);
   if (p.verdict == Verdict::undecided) return why_undecided(p);
   if (!p.vacuous.empty()) return fmt::format("of nothing: {}", p.vacuous);
   return meaning_of(p.asked);

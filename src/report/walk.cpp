@@ -86,7 +86,7 @@ class WalkTeller {
       if (!semantics::has_turn(world_, s, StepId(i)) || semantics::ready(world_, s, derived, StepId(i))) continue;
       page_.entry(16, "-", 2,
                   fmt::format("{} waits for {}: {}", step.id, step.condition_text,
-                              report::listed(report::why_false(world_, s, derived, step.condition))),
+                              report::why_false(world_, s, derived, step.condition)),
                   Tone::faint);
     }
   }
@@ -120,7 +120,7 @@ class WalkTeller {
     const State& s = walk_.last();
     const semantics::Derived derived = derive(world_, s);
     say("", fmt::format("{} waits for ever for {}, because {}.", step.id, step.condition_text,
-                        report::listed(report::why_false(world_, s, derived, step.condition))));
+                        report::why_false(world_, s, derived, step.condition)));
   }
 
   void tell_goal() {

@@ -67,6 +67,12 @@ void explain_two_neighbours(const World& world, const State& s, const Derived& d
   }
 }
 
+// A number or a priority, and the one that waits for the next start.
+std::string value_told(std::string_view what, const std::string& device, std::int64_t now, std::int64_t next) {
+  return fmt::format("the {} of {} is {}{}", what, device, now,
+                     next == now ? "" : fmt::format(" until its next start, then {}", next));
+}
+
 // A device that leads alone was to follow: which cables ought to link it.
 std::string why_alone(const World& world, const State& s, const Derived& derived, DeviceId d) {
   const Model& model = world.model();
@@ -91,13 +97,20 @@ std::string fact_of(const World& world, const State& s, const Derived& derived, 
                       : fmt::format("cable {} forms no link ({})", model[atom.cable].name,
                                     listed(why_no_link(world, s, derived, atom.cable)));
     case Condition::Kind::cable_up:
-      return fmt::format("cable {} is {}", model[atom.cable].name, it_holds ? "up" : "not up");
+      return it_holds ? fmt::format("cable {} is up", model[atom.cable].name)
+                      : fmt::format("cable {} is not up ({})", model[atom.cable].name,
+                                    listed(why_no_link(world, s, derived, atom.cable)));
     case Condition::Kind::together:
-      return fmt::format("{} are {}together", listed(names_of(model, atom.devices)), it_holds ? "" : "not all ");
+      return fmt::format("{} are {}together", listed(names_of(model, atom.devices)),
+                         it_holds                  ? ""
+                         : atom.devices.size() > 2 ? "not all "
+                                                   : "not ");
     case Condition::Kind::number:
-      return fmt::format("the number of {} is {}", model[device()].name, s[device()].number);
+      return value_told("number", model[device()].name, s[device()].number, s[device()].next_number);
     case Condition::Kind::priority:
-      return fmt::format("the priority of {} is {}", model[device()].name, s[device()].priority);
+      return value_told(
+          "priority", model[device()].name, s[device()].priority,
+          model.platform.priority_takes == Takes::at_restart ? s[device()].startup_priority : s[device()].priority);
     case Condition::Kind::saved:
       return it_holds ? fmt::format("all of {} is saved", model[device()].name)
                       : fmt::format("not saved on {}: {}", model[device()].name, listed(unsaved(model, s, device())));
@@ -207,11 +220,10 @@ std::vector<std::string> unsaved(const Model& model, const State& s, DeviceId d)
   return items;
 }
 
-std::vector<std::string> why_false(const World& world, const State& s, const Derived& derived,
-                                   const Condition& condition) {
+std::string why_false(const World& world, const State& s, const Derived& derived, const Condition& condition) {
   std::vector<std::string> facts;
   explain(world, s, derived, condition, true, facts);
-  return facts;
+  return fmt::format("{}", fmt::join(facts, "; "));
 }
 
 std::string standing(const Model& model, const State& s, DeviceId d) {

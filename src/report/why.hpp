@@ -28,9 +28,9 @@ namespace cairn::report {
 /// What a start of d would lose or change, or has no effect yet (semantics 8, saved): "the side of yard-3/t1".
 [[nodiscard]] std::vector<std::string> unsaved(const Model& model, const State& s, DeviceId d);
 
-/// What makes `condition` false in `s`, as facts: "the number of yard-3 is 1". Demands that it is false.
-[[nodiscard]] std::vector<std::string> why_false(const semantics::World& world, const State& s,
-                                                 const semantics::Derived& derived, const Condition& condition);
+/// What makes `condition` false in `s`, as facts: "the number of yard-3 is 1; yard-4 is off". Demands that it is false.
+[[nodiscard]] std::string why_false(const semantics::World& world, const State& s, const semantics::Derived& derived,
+                                    const Condition& condition);
 
 /// What d is in `s`, as a clause: "yard-3 leads itself", "yard-3 is off".
 [[nodiscard]] std::string standing(const Model& model, const State& s, DeviceId d);

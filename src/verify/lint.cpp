@@ -72,11 +72,11 @@ class Linter {
       if (step.verb == Verb::check) return judge_check(history, step);
       if (history.was_refused && !history.was_taken) {
         find(Kind::changes_nothing, step.span,
-             fmt::format("{} changes nothing in any run: it is always refused", step.id),
+             fmt::format("step {} changes nothing in any run: it is always refused", step.id),
              "see `cairn prove --property no-refusal` for the reason");
       } else if (history.was_taken && !history.changed) {
         find(Kind::changes_nothing, step.span,
-             fmt::format("{} changes nothing in any run: all is already as it asks for", step.id),
+             fmt::format("step {} changes nothing in any run: all is already as it asks for", step.id),
              "take it out, or see whether another device or port was meant");
       } else {
         judge_side(history, step);
@@ -89,7 +89,7 @@ class Linter {
     const auto reached = [&](StepId s) { return observer.of(s).had_turn || observer.of(s).was_done; };
     if (!std::all_of(step.after.begin(), step.after.end(), reached)) return;
     const std::size_t followers = followers_of(id);
-    std::string message = fmt::format("{} is never reached", step.id);
+    std::string message = fmt::format("step {} is never reached", step.id);
     if (followers > 0) message += fmt::format(", nor {} after it", counted(followers, "step"));
     find(Kind::never_reached, step.span, message + blocked_by(observer, step),
          "walk the procedure (`cairn walk`) to see where it stops");
@@ -127,14 +127,14 @@ class Linter {
   void judge_await(const StepHistory& history, const Step& step) {
     if (history.waited) return;
     find(Kind::never_waits, step.span,
-         fmt::format("{} never waits: {} holds whenever its turn comes", step.id, step.condition_text),
+         fmt::format("step {} never waits: {} holds whenever its turn comes", step.id, step.condition_text),
          "take it out, or wait for what the next step really needs");
   }
 
   void judge_check(const StepHistory& history, const Step& step) {
     if (history.failed) return;
     find(Kind::cannot_fail, step.span,
-         fmt::format("{} cannot fail: {} holds whenever its turn comes", step.id, step.condition_text),
+         fmt::format("step {} cannot fail: {} holds whenever its turn comes", step.id, step.condition_text),
          "take it out, or allow the faults that it guards against (`faults:`)");
   }
 
@@ -143,17 +143,18 @@ class Linter {
     if (history.came_into_force || !history.was_taken) return;
     find(Kind::never_applied, step.span,
          fmt::format("the side that {} sets on {} never comes into force", step.id, model_[step.port].name),
-         fmt::format("add `apply: {}` after it", model_[step.device].name));
+         fmt::format("add `apply: {0}` after it, or `save: {0}` before its next start", model_[step.device].name));
   }
 
-  // One state is enough for these.
+  // One state is enough for these. Of a stretch that misses the same console only the first step is told.
   void judge_consoles(const StepObserver& observer) {
     for_each_step([&](StepId id, const Step& step) {
       const DeviceId lost = observer.of(id).lost_console;
-      if (!lost) return;
+      const auto told = [&](StepId before) { return observer.of(before).lost_console == lost; };
+      if (!lost || std::any_of(step.after.begin(), step.after.end(), told)) return;
       const std::string& name = model_[lost].name;
       find(Kind::console_lost, step.span,
-           fmt::format("{} may come while its console, {}, is off or still starting", step.id, name),
+           fmt::format("step {} may come while its console, {}, is off or still starting", step.id, name),
            fmt::format("put `await: up({})` before it", name));
     });
   }
@@ -165,14 +166,14 @@ class Linter {
       const Range& range = number ? model_.platform.numbers : model_.platform.priorities;
       if (!range.contains(step.value)) {
         find(Kind::out_of_range, step.span,
-             fmt::format("{} asks for {} {}, which the platform does not have", step.id, number ? "number" : "priority",
-                         step.value),
+             fmt::format("step {} asks for {} {}, which the platform does not have", step.id,
+                         number ? "number" : "priority", step.value),
              fmt::format("ask for one from {} to {}", range.low, range.high));
       }
       const DeviceId other = observer.of(id).same_number;
       if (!number || !other) return;
       find(Kind::number_in_use, step.span,
-           fmt::format("{} gives {} number {}, which {} has too", step.id, model_[step.device].name, step.value,
+           fmt::format("step {} gives {} number {}, which {} has too", step.id, model_[step.device].name, step.value,
                        model_[other].name),
            "choose a number that no device on the site has");
     });
@@ -203,7 +204,7 @@ std::vector<Finding> same_numbers(const Site& site, const std::string& path) {
       Span span;
       span.file = path;
       findings.push_back({Kind::number_in_use, span,
-                          fmt::format("{} and {} both have number {}", one.name, other.name, one.number),
+                          fmt::format("devices {} and {} both have number {}", one.name, other.name, one.number),
                           "see that they never meet, or give one of them another number"});
     }
   }
