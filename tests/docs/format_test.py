@@ -74,7 +74,7 @@ class FormatPage(unittest.TestCase):
         self.assertEqual(asked, [("no-split", None), ("primary-stays", None), ("reaches-goal", None), ("tolerates-loss", 1)])
 
     def test_template(self):
-        procedure = block("Procedure", "yaml").replace("to: 9", "to: $n").replace("to: 90,", "to: $p,")
+        procedure = block("Procedure", "yaml").replace("to: 90,", "to: $p,").replace("to: 9}", "to: $n}")
         (self.root / "procedures" / "append.yaml").write_text(block("Template", "yaml") + procedure)
         result = self.cairn("prove", "procedures/append.yaml")
         self.assertEqual(result.returncode, 2)
