@@ -122,6 +122,11 @@ class CommandLine {
       return Show{(chosen() ? chosen() : &app_)->help()};
     } catch (const CLI::ExtrasError&) {
       return misuse(unexpected());
+    } catch (const CLI::ArgumentMismatch& error) {
+      return misuse(miscounted(error.what()));
+    } catch (const CLI::RequiredError& error) {
+      if (chosen()) return misuse(error.what());
+      return misuse(argc > 1 ? unexpected() : "a command is wanted: prove, walk or lint");
     } catch (const CLI::ParseError& error) {
       return misuse(error.what());
     }
@@ -144,8 +149,8 @@ class CommandLine {
     declare_fault("--crashes", prove_call_.options.crashes, "So many crashes may strike devices");
     declare_fault("--omissions", prove_call_.options.omissions, "So many steps may be forgotten");
     declare_fault("--late-starts", prove_call_.options.late_starts, "So many starts may complete late");
-    prove_->add_flag("--mends,!--no-mends", prove_call_.options.mends, "Broken cables may work again, or not")
-        ->group("Instead of the faults that the procedure allows");
+    mends_given_ = prove_->add_flag("--mends,!--no-mends", mends_, "Broken cables may work again, or not");
+    mends_given_->group("Instead of the faults that the procedure allows");
     prove_->add_option("--format", format_, "text, as usual, or json")
         ->option_text("FORMAT")
         ->group("Output")
@@ -203,6 +208,13 @@ class CommandLine {
     return nullptr;
   }
 
+  // "--crashes: At Most 1 required but received 2", "--format: 1 required TEXT missing"
+  static std::string miscounted(const std::string& what) {
+    const std::string option = what.substr(0, what.find(':'));
+    const bool missing = what.find("missing") != std::string::npos;
+    return option + (missing ? " needs a value" : " is given more than once");
+  }
+
   // The first word that has no place, and what was perhaps meant.
   [[nodiscard]] std::string unexpected() const {
     const CLI::App* command = chosen();
@@ -223,8 +235,7 @@ class CommandLine {
     return fmt::format("there is no command `{}`{}", word, perhaps(word, known));
   }
 
-  [[nodiscard]] Misuse misuse(std::string what) const {
-    if (what == "A subcommand is required") what = "a command is wanted: prove, walk or lint";
+  [[nodiscard]] Misuse misuse(const std::string& what) const {
     const CLI::App* command = chosen();
     return {fmt::format("cairn: {}\nSee `cairn {}--help`.\n", what, command ? command->get_name() + " " : "")};
   }
@@ -236,6 +247,7 @@ class CommandLine {
 
   Call prove_call() {
     prove_call_.json = format_ == "json";
+    if (mends_given_->count() > 0) prove_call_.options.mends = mends_;
     fill(prove_call_.options.limits);
     for (const std::string& text : asked_) {
       AskedProperty asked;
@@ -265,6 +277,8 @@ class CommandLine {
   CLI::App* lint_ = nullptr;
   ProveCall prove_call_;
   WalkCall walk_call_;
+  CLI::Option* mends_given_ = nullptr;
+  bool mends_ = false;
   std::vector<std::string> lint_files_;
   std::vector<std::string> asked_;
   std::string walk_property_;

@@ -69,8 +69,14 @@ class WalkTeller {
     const Moment& moment = walk_.moments[i];
     page_.line();
     report::tell_moment(page_, world_, moment, i + 1);
+    tell_note(moment.event);
     if (!report::look_alike(world_, moment.before, moment.after())) tell_picture(moment.after());
     tell_waiting(moment.after());
+  }
+
+  void tell_note(const Event& event) {
+    if (event.kind != Event::Kind::step || model_[event.step()].note.empty()) return;
+    page_.entry(16, "Note:", 6, model_[event.step()].note, Tone::faint, Tone::faint);
   }
 
   void tell_picture(const State& s) {
