@@ -1,7 +1,9 @@
 #!/usr/bin/env python3
-"""Runs the examples of one document and checks its links.
+"""Runs the examples of documents and checks their links.
 
-    examples.py --program PATH --root FOLDER [--update] DOCUMENT
+    examples.py --program PATH --root FOLDER [--update] [DOCUMENT…]
+
+Without a DOCUMENT, all of the project's: those in the root, and those under docs.
 
 A fenced block says by its first line what is done with it:
 
@@ -11,7 +13,7 @@ A fenced block says by its first line what is done with it:
     ```console exit=N        as above, where the last command ends with exit status N instead of 0
 
 Commands run in the scratch folder, in which `models` is that of the project and `cairn` the program that was built.
-Other blocks are left alone. `--update` writes the output that came into the document.
+Other blocks are left alone. `--update` writes the output that came into the documents.
 
 Links to places of the project must lead somewhere: to a file or folder, and where they name a heading, to one that is
 there.
@@ -161,14 +163,20 @@ def main():
     parser.add_argument("--program", required=True, type=Path)
     parser.add_argument("--root", required=True, type=Path)
     parser.add_argument("--update", action="store_true")
-    parser.add_argument("document")
+    parser.add_argument("documents", metavar="DOCUMENT", nargs="*")
     options = parser.parse_args()
-    runner = Runner(options.root.resolve(), options.program.resolve(), options.document)
-    runner.run(options.update)
-    for line in runner.wrong:
-        print(line)
-    print(f"{options.document}: {runner.ran} examples, {len(runner.wrong)} wrong")
-    return 1 if runner.wrong else 0
+    root = options.root.resolve()
+    found = [*root.glob("*.md"), *root.glob("docs/**/*.md")]
+    documents = options.documents or sorted(str(path.relative_to(root)) for path in found)
+    wrong = ran = 0
+    for document in documents:
+        runner = Runner(root, options.program.resolve(), document)
+        runner.run(options.update)
+        for line in runner.wrong:
+            print(line)
+        wrong, ran = wrong + len(runner.wrong), ran + runner.ran
+    print(f"{len(documents)} documents, {ran} examples, {wrong} wrong")
+    return 1 if wrong or not ran else 0
 
 
 if __name__ == "__main__":
