@@ -35,7 +35,7 @@ else()
 endif()
 
 run(${CMAKE_COMMAND} -S "${WORK}/somebody else/project" -B "${WORK}/somebody else/build" ${how})
-run(${CMAKE_COMMAND} --build "${WORK}/somebody else/build" --target consumer)
+run(${CMAKE_COMMAND} --build "${WORK}/somebody else/build" --target consumer --parallel 2)
 
 file(COPY ${SOURCES}/tests/consumer/append.yaml DESTINATION "${WORK}/somebody else")
 execute_process(COMMAND "${WORK}/somebody else/build/consumer" WORKING_DIRECTORY "${WORK}/somebody else"
