@@ -238,6 +238,12 @@ class Builder final : public YAML::EventHandler {
     return is_key ? mark.column >= in.column : mark.column > in.column;
   }
 
+  /// The `-` of a block sequence after which nothing stands.
+  [[nodiscard]] std::uint32_t dash_before(std::size_t at) const {
+    const auto dash = at == 0 ? std::string_view::npos : text_.rfind('-', at - 1);
+    return narrow(dash == std::string_view::npos ? at : dash);
+  }
+
   void spend(std::size_t at, std::size_t values) {
     values_ += values;
     if (values_ > most_values) {
@@ -310,13 +316,17 @@ class Builder final : public YAML::EventHandler {
     }
     auto& parent = open_.back();
     if (parent.node.kind == Node::Kind::sequence) {
+      if (node.kind == Node::Kind::empty && !parent.flow && !is_alias)
+        node.place.offset = dash_before(node.place.offset);
       parent.node.items.push_back(std::move(node));
     } else if (!parent.key) {
       parent.key = std::move(node);
       parent.key_is_alias = is_alias;
     } else {
-      const bool nothing = node.kind == Node::Kind::empty && !parent.flow;
-      if (nothing && !parent.key_is_alias) check_colon(*parent.key);
+      const bool nothing = node.kind == Node::Kind::empty && !parent.key_is_alias;
+      if (nothing && !parent.flow) check_colon(*parent.key);
+      // The library marks what comes next, which may be lines away.
+      if (nothing) node.place = parent.key->place;
       parent.node.entries.push_back({std::move(*parent.key), std::move(node)});
       parent.key.reset();
     }
