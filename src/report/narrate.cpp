@@ -4,6 +4,8 @@
 
 #include "report/why.hpp"
 #include "report/words.hpp"
+#include "semantics/events.hpp"
+#include "semantics/state.hpp"
 
 namespace cairn::report {
 
@@ -86,6 +88,25 @@ std::string step_happens(const Model& model, const Moment& moment) {
   return out;
 }
 
+// 5.h, 5.g: the console that is down, or the devices that cannot be reached from it.
+std::string why_unreachable(const Model& model, const Step& step, const State& before) {
+  if (step.via && !semantics::running(before, step.via)) return standing(model, before, step.via);
+  const bool group = step.verb == Verb::apply || step.verb == Verb::save;
+  const std::vector<DeviceId> devices = !group          ? std::vector{step.device}
+                                        : step.stack_of ? std::vector{step.stack_of}
+                                                        : step.devices;
+  const semantics::World world(model);
+  const semantics::Derived derived = derive(world, before);
+  std::vector<std::string> reasons;
+  for (const DeviceId d : devices) {
+    if (semantics::reachable(before, derived, d, step.via ? step.via : d)) continue;
+    reasons.push_back(semantics::running(before, d)
+                          ? fmt::format("{} cannot be reached from {}", model[d].name, model[step.via].name)
+                          : standing(model, before, d));
+  }
+  return listed(reasons);
+}
+
 }  // namespace
 
 std::string_view name_of(Actor actor) {
@@ -115,14 +136,7 @@ std::string why_refused(const Model& model, const Moment& moment) {
     case Refusal::already_off:
       return fmt::format("{} is off already", model[step.device].name);
     case Refusal::not_reachable:
-      if (step.via && moment.before[step.via].power != Power::up && moment.before[step.via].power != Power::held) {
-        return standing(model, moment.before, step.via);
-      }
-      if (step.verb == Verb::apply || step.verb == Verb::save) {
-        return step.via ? fmt::format("not all of them can be reached from {}", model[step.via].name)
-                        : "not all of them are running";
-      }
-      return fmt::format("{} cannot be reached from {}", model[step.device].name, model[step.via].name);
+      return why_unreachable(model, step, moment.before);
     case Refusal::out_of_range: {
       const Range& range = step.verb == Verb::set_number ? model.platform.numbers : model.platform.priorities;
       return fmt::format("this platform takes {} to {}", range.low, range.high);

@@ -8,7 +8,7 @@
 
 #include "base/text.hpp"
 #include "cairn/load.hpp"
-#include "semantics/settle.hpp"
+#include "base/contradiction.hpp"
 #include "verify/observed.hpp"
 
 namespace cairn {
@@ -49,7 +49,7 @@ class Linter {
     try {
       const auto stopped = explore::explore(world_, faults, {}, guard_, &observer).stopped;
       if (!report_.cut_short) report_.cut_short = stopped;
-    } catch (const semantics::Contradiction&) {
+    } catch (const Contradiction&) {
       report_.cut_short = Reason::contradiction;
     }
   }
@@ -100,8 +100,8 @@ class Linter {
       if (observer.of(before).was_done && !observer.of(before).failed) continue;
       const Step& blocking = model_[before];
       return blocking.verb == Verb::await
-                 ? fmt::format(": {} waits for ever for {}", blocking.id, blocking.condition_text)
-                 : fmt::format(": {} stops every run", blocking.id);
+                 ? fmt::format(": step {} waits for ever for {}", blocking.id, blocking.condition_text)
+                 : fmt::format(": step {} stops every run", blocking.id);
     }
     return "";
   }
@@ -142,7 +142,7 @@ class Linter {
     if (step.verb != Verb::set_side && step.verb != Verb::clear_side) return;
     if (history.came_into_force || !history.was_taken) return;
     find(Kind::never_applied, step.span,
-         fmt::format("the side that {} sets on {} never comes into force", step.id, model_[step.port].name),
+         fmt::format("the side that step {} sets on {} never comes into force", step.id, model_[step.port].name),
          fmt::format("add `apply: {0}` after it, or `save: {0}` before its next start", model_[step.device].name));
   }
 

@@ -1,9 +1,11 @@
 #include "cairn/prove.hpp"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "explore/explore.hpp"
-#include "semantics/settle.hpp"
+#include "base/contradiction.hpp"
 #include "verify/audit.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
@@ -58,17 +60,20 @@ class Prover {
       report_.timing.exploring += watch.seconds();
       for (std::size_t i = 0; i < asked.size(); ++i) judge(all, all.answers[i], *verdicts[i]);
       report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
-    } catch (const semantics::Contradiction& contradiction) {
+    } catch (const Contradiction& contradiction) {
       for (PropertyVerdict* verdict : verdicts) verify::claim_nothing(contradiction.what(), *verdict);
     }
   }
 
   void judge(const explore::Exploration& all, const explore::Answer& answer, PropertyVerdict& verdict) {
     verdict.explored = all.explored;
+    // A refutation stands by itself, whatever else is amiss: it has been replayed.
     if (answer.refutation) {
       const explore::Watch watch;
       verify::judge_refutation(model_, question_.faults, *answer.refutation, verdict);
       report_.timing.replaying += watch.seconds();
+    } else if (!all.endless.empty()) {
+      verify::claim_nothing(endless_run(all.endless), verdict);
     } else if (all.stopped) {
       verdict.verdict = Verdict::undecided;
       verdict.reason = *all.stopped;
@@ -76,6 +81,16 @@ class Prover {
       verdict.verdict = Verdict::proved;
       verdict.vacuous = vacuity(all, verdict.asked.property);
     }
+  }
+
+  // Semantics 5.k. The lemma has counterexamples: docs/semantics-questions.md.
+  [[nodiscard]] std::string endless_run(const std::vector<DeviceId>& devices) const {
+    std::vector<std::string_view> names;
+    for (const DeviceId d : devices) names.push_back(model_[d].name);
+    return fmt::format(
+        "a run need not end: {} restart one another for ever, where semantics 5.k says that every run ends (see "
+        "docs/semantics-questions.md). Such a stack never comes to rest: do not carry this procedure out",
+        fmt::join(names, " and "));
   }
 
   // Semantics 6.e
