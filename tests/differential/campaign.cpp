@@ -23,9 +23,17 @@ void count(const Comparison& comparison, Tally& tally) {
   }
 }
 
+/// What the difference is about: a property, or the reading.
+std::string subject(const Comparison& comparison) {
+  return comparison.difference.substr(0, comparison.difference.find(':'));
+}
+
 Tally::Disagreement settle_disagreement(const Draft& draft, std::uint64_t seed, const std::string& found) {
-  const Draft minimal =
-      shrink(draft, [](const Draft& d) { return compare(d).outcome == Comparison::Outcome::disagree; });
+  const std::string about = subject(compare(draft));
+  const Draft minimal = shrink(draft, [&](const Draft& d) {
+    const Comparison comparison = compare(d);
+    return comparison.outcome == Comparison::Outcome::disagree && subject(comparison) == about;
+  });
   const std::string difference = compare(minimal).difference;
   return {seed, difference, keep_found(minimal, found, fmt::format("seed-{}", seed), difference)};
 }
@@ -39,6 +47,10 @@ double Tally::OfProperty::refuted_percent() const {
 std::string Tally::text() const {
   std::string text = fmt::format("{} models compared, {} states; {} more were not readable, {} had too many states\n",
                                  compared, states, unreadable, too_large);
+  text += fmt::format(
+      "against the lemmas of the text: {} models have a run without end (5.k), {} settle in more passes "
+      "(4.5.c)\n",
+      endless, settles_slowly);
   for (std::size_t i = 0; i < properties.size(); ++i) {
     const OfProperty& of = properties[i];
     text += fmt::format("  {:<20} asked {:>6}   refuted {:>5.1f} %   vacuous {:>5}\n",
@@ -55,6 +67,7 @@ Tally run_campaign(std::size_t models, std::uint64_t seed, const std::string& fo
   for (std::uint64_t i = seed * seeds_per_campaign; tally.compared < models; ++i) {
     const Draft draft = generate(i);
     const Comparison comparison = compare(draft);
+    tally.settles_slowly += comparison.settles_slowly ? 1 : 0;
     switch (comparison.outcome) {
       case Comparison::Outcome::unreadable:
         tally.unreadable += 1;

@@ -26,7 +26,8 @@ struct Tally {
   std::size_t compared = 0;
   std::size_t unreadable = 0;
   std::size_t too_large = 0;
-  std::size_t endless = 0;
+  std::size_t endless = 0;         ///< contrary to semantics 5.k
+  std::size_t settles_slowly = 0;  ///< contrary to semantics 4.5.c
   std::size_t states = 0;
   std::array<OfProperty, property_count> properties;
   std::vector<Disagreement> disagreements;

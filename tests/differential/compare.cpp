@@ -134,9 +134,19 @@ bool endless(const naive::Exploration& exploration) {
                      [](const naive::Answer& answer) { return answer.cycle; });
 }
 
+/// Semantics 4.5.c. The lemma, like 5.k, rests on links that do not depend on other cables: where `side-leads-to:
+/// one-neighbour` is the rule, a device that goes down can form a link between others, and one that comes up can cut
+/// it again. There the two are counted, not demanded.
+bool settles_slowly(const Model& model, const naive::Exploration& exploration) {
+  return exploration.unsettled_passes > (model.platform.orphans == Orphans::carry_on ? 1 : 2);
+}
+
 Difference compare_answers(const Model& model, const naive::Exploration& exploration) {
-  if (exploration.unsettled_passes > (model.platform.orphans == Orphans::carry_on ? 1 : 2)) {
-    return fmt::format("{} unsettled passes in a row (semantics 4.5.c)", exploration.unsettled_passes);
+  if (model.platform.side_leads_to == SideLeadsTo::any) {
+    if (endless(exploration)) return "lemma 5.k: a state can be reached from itself";
+    if (settles_slowly(model, exploration)) {
+      return fmt::format("lemma 4.5.c: {} unsettled passes in a row", exploration.unsettled_passes);
+    }
   }
   const auto report = prove(model);
   if (!report) return "the library refuses the question: " + report.problems().front().message;
@@ -185,6 +195,7 @@ Comparison compare(const Model& model) {
     return comparison;
   }
   comparison.states = exploration->states;
+  comparison.settles_slowly = settles_slowly(model, *exploration);
   for (const naive::Answer& answer : exploration->answers) {
     comparison.verdicts.push_back({answer.asked, answer.refuted, answer.vacuous});
   }
@@ -203,13 +214,21 @@ std::optional<Model> read(const Draft& draft) {
 
 Comparison compare(const Draft& draft) {
   const auto model = read(draft);
-  if (!model) return {.outcome = Comparison::Outcome::unreadable, .difference = {}, .verdicts = {}, .states = 0};
+  if (!model)
+    return {.outcome = Comparison::Outcome::unreadable,
+            .difference = {},
+            .verdicts = {},
+            .states = 0,
+            .settles_slowly = false};
   std::string difference = model_difference(resolve(draft), *model);
   if (difference.empty() && !same_order(draft, *model))
     difference = "the steps wait for others than the procedure says";
   if (difference.empty()) return compare(*model);
-  return {
-      .outcome = Comparison::Outcome::disagree, .difference = "reading: " + difference, .verdicts = {}, .states = 0};
+  return {.outcome = Comparison::Outcome::disagree,
+          .difference = "reading: " + difference,
+          .verdicts = {},
+          .states = 0,
+          .settles_slowly = false};
 }
 
 }  // namespace cairn::differential

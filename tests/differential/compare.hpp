@@ -15,7 +15,7 @@ struct Comparison {
   enum class Outcome {
     unreadable,  ///< the reader refuses the model
     too_large,   ///< more states than the reference is asked to visit
-    endless,     ///< both find a state that can be reached from itself, which semantics 5.k rules out
+    endless,     ///< both find a state that can be reached from itself
     agree,
     disagree,
   };
@@ -29,6 +29,7 @@ struct Comparison {
   std::string difference;         ///< disagree: the first difference, in one sentence
   std::vector<Verdict> verdicts;  ///< of the reference
   std::size_t states = 0;         ///< that the reference visited
+  bool settles_slowly = false;    ///< more unsettled passes in a row than semantics 4.5.c says
 };
 
 /// How many states the reference visits in one exploration before it gives up.

@@ -35,7 +35,7 @@ ConditionDraft random_atom(Random& random, Draft& draft) {
   const std::string device = random.pick(draft.devices).name;
   const std::string sign = random.pick(signs);
   const bool coin = random.coin();
-  switch (random.below(8)) {
+  switch (random.below(9)) {
     case 0: {
       std::vector<std::string> names = {device};
       for (std::size_t more = random.below(3); more > 0; --more) names.push_back(random.pick(draft.devices).name);

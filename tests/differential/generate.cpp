@@ -38,6 +38,9 @@ std::vector<AskedProperty> random_properties(Random& random) {
 Draft generate(std::uint64_t seed) {
   Random random(seed);
   Draft draft = Author(random).write();
+  for (StepDraft* step : all_steps(draft.steps)) {
+    if (random.chance(8)) step->id = "mark-" + std::to_string(random.below(10'000));
+  }
   const std::size_t mistakes = random.chance(30) ? 0 : 1 + random.below(4);
   for (std::size_t i = 0; i < mistakes; ++i) spoil(random, draft);
   draft.faults = random_budget(random);

@@ -32,6 +32,10 @@ class Resolver {
     add_goal();
     model_.procedure.faults = draft_.faults;
     model_.procedure.properties = draft_.properties;
+    for (int i = 0; draft_.properties.empty() && i < property_count; ++i) {
+      const auto property = static_cast<Property>(i);
+      if (property != Property::tolerates_loss) model_.procedure.properties.push_back({property, 0});
+    }
     return model_;
   }
 

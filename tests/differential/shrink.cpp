@@ -53,7 +53,11 @@ class Shrinker {
   }
 
   void shrink_properties() {
-    drop_each([](Draft & d) -> auto& { return d.properties; });
+    // To ask for none means to ask for nearly all, so one stays: where it does not matter, one that needs no goal.
+    attempt([](Draft& d) { d.properties = {{Property::no_refusal, 0}}; });
+    for (std::size_t i = draft_.properties.size(); i > 0 && draft_.properties.size() > 1; --i) {
+      attempt([&](Draft& d) { d.properties.erase(d.properties.begin() + static_cast<std::ptrdiff_t>(i - 1)); });
+    }
     for (std::size_t i = 0; i < draft_.properties.size(); ++i) {
       if (draft_.properties[i].k > 1) attempt([&](Draft& d) { d.properties[i].k -= 1; });
     }
@@ -129,8 +133,10 @@ class Shrinker {
     }
     if (d.stack) std::erase(d.stack->members, name);
     if (d.stack && d.stack->members.empty()) d.stack.reset();
+    if (d.stack && d.stack->primary == name) d.stack->primary = d.stack->members.front();
     if (d.keep) std::erase(*d.keep, name);
     if (d.goal) std::erase(d.goal->stack, name);
+    if (d.goal && d.goal->stack.empty()) d.goal.reset();
     if (d.goal && d.goal->primary == name) d.goal->primary.reset();
     if (d.goal && d.goal->where && speaks_of(*d.goal->where, name)) d.goal->where.reset();
     drop_steps(d.steps, [&](const StepDraft& step) { return speaks_of(step, name); });

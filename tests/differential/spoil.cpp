@@ -94,6 +94,14 @@ void change_step(Random& random, Draft& draft) {
   }
 }
 
+/// A condition of any kind, somewhere: it may hold, and then nothing is spoiled.
+void add_condition(Random& random, Draft& draft) {
+  Item item;
+  item.step.verb = random.coin() ? Verb::await : Verb::check;
+  item.step.condition = random_condition(random, draft, 3);
+  insert_at_random(random, draft, item);
+}
+
 void change_console(Random& random, Draft& draft) {
   const auto steps = all_steps(draft.steps);
   if (steps.empty()) return;
@@ -107,7 +115,7 @@ void add_after(Random& random, Draft& draft) {
   if (steps.size() < 2) return;
   const std::size_t later = 1 + random.below(steps.size() - 1);
   const std::size_t earlier = random.below(later);
-  if (!steps[earlier]->id) steps[earlier]->id = "mark-" + std::to_string(random.below(1000));
+  if (!steps[earlier]->id) steps[earlier]->id = "mark-" + std::to_string(random.below(10'000));
   const std::string& id = *steps[earlier]->id;
   auto& after = steps[later]->after;
   if (std::find(after.begin(), after.end(), id) == after.end()) after.push_back(id);
@@ -304,7 +312,7 @@ StepDraft random_step(Random& random, Draft& draft) {
 }
 
 void spoil(Random& random, Draft& draft) {
-  switch (random.below(16)) {
+  switch (random.below(18)) {
     case 0:
     case 1:
       take_item(random, draft);
@@ -353,6 +361,10 @@ void spoil(Random& random, Draft& draft) {
       break;
     case 14:
       change_cabling(random, draft);
+      break;
+    case 15:
+    case 16:
+      add_condition(random, draft);
       break;
     default:
       change_goal(random, draft);

@@ -1,6 +1,7 @@
 #include <doctest/doctest.h>
 #include <fmt/core.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <set>
 
@@ -8,6 +9,7 @@
 #include "differential/campaign.hpp"
 #include "differential/generate.hpp"
 #include "differential/render.hpp"
+#include "differential/shrink.hpp"
 
 using namespace cairn;
 using namespace cairn::differential;
@@ -71,7 +73,7 @@ TEST_CASE("random models use every verb, condition, rule and fault") {
   std::set<std::string> conditions;
   std::set<std::string> rules;
   std::size_t forks = 0, afters = 0, vias = 0;
-  for (std::uint64_t seed = 0; seed < 500; ++seed) {
+  for (std::uint64_t seed = 0; seed < 1000; ++seed) {
     Draft draft = generate(seed);
     for (const StepDraft* step : all_steps(draft.steps)) {
       verbs.insert(step->verb);
@@ -108,4 +110,26 @@ TEST_CASE("random models use every verb, condition, rule and fault") {
   CHECK(forks > 50);
   CHECK(afters > 10);
   CHECK(vias > 100);
+}
+
+TEST_CASE("shrinking leaves the smallest draft that still shows it") {
+  const auto shows = [](const Draft& draft) {
+    Draft copy = draft;
+    const auto model = read(draft);
+    if (!model || draft.faults.crashes == 0) return false;
+    const auto steps = all_steps(copy.steps);
+    return std::any_of(steps.begin(), steps.end(), [](const StepDraft* step) { return step->verb == Verb::enable; });
+  };
+  std::size_t shrunk = 0;
+  for (std::uint64_t seed = 0; shrunk < 5; ++seed) {
+    if (!shows(generate(seed))) continue;
+    Draft minimal = shrink(generate(seed), shows);
+    CHECK(shows(minimal));
+    CHECK(all_steps(minimal.steps).size() == 1);
+    CHECK(minimal.devices.size() == 1);
+    CHECK(minimal.cables.empty());
+    CHECK(minimal.faults == FaultBudget{.crashes = 1});
+    CHECK_FALSE(minimal.goal);
+    ++shrunk;
+  }
 }

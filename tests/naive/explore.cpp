@@ -33,10 +33,10 @@ void keep_preferred(std::optional<Trace>& best, const Trace& candidate) {
 
 /// The best traces of one length that lead to one state, by who acted last: whoever acts next, no other trace of
 /// that length to the state can be the beginning of a preferred one.
-using Arrivals = std::map<std::optional<Actor>, Trace>;
+using Arrivals = std::map<Actor, Trace>;
 
 void arrive(Arrivals& arrivals, const Trace& trace) {
-  const auto last = trace.empty() ? std::nullopt : std::optional(actor(trace.back()));
+  const Actor last = actor(trace.back());
   const auto [place, is_new] = arrivals.emplace(last, trace);
   if (!is_new && preferred(trace, place->second)) place->second = trace;
 }
@@ -52,7 +52,8 @@ class Explorer {
   /// False where there are more than `most_states`.
   bool run(std::size_t most_states) {
     look(begin_, {Trace()});
-    std::map<World, Arrivals> layer = {{begin_.settled(), {{std::nullopt, Trace()}}}};
+    // Before the first event nobody has acted, and whoever acts then, nothing is switched: the key may be any.
+    std::map<World, Arrivals> layer = {{begin_.settled(), {{Actor::operator_, Trace()}}}};
     while (!layer.empty()) {
       std::map<World, Arrivals> next;
       for (const auto& [world, arrivals] : layer) successors_[world];
