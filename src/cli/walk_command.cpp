@@ -33,7 +33,8 @@ int walk_refutation(const Model& model, const WalkCall& call, const Files& files
   const std::string& file = *call.verdict;
   if (file == "-" && call.file == "-") return refuse(problem_of(file, "standard input cannot be both files at once"));
   const auto content = files.read(file);
-  if (const auto* unreadable = std::get_if<Unreadable>(&content)) return refuse(problem_of(file, unreadable->reason));
+  if (const auto* unreadable = std::get_if<Unreadable>(&content))
+    return refuse(problem_of(file, "cannot be read: " + unreadable->reason));
   const auto refutation = read_refutation(model, std::get<std::string>(content), file, call.property);
   if (!refutation) return refuse(refutation.problems());
   const Refutation& read = refutation.value();

@@ -141,18 +141,13 @@ void add_step(const Model& model, const Moment& moment, Phrases& phrases) {
 // 4.2: who contested, and what decided.
 std::string contest_told(const Model& model, const State& s, const Contest& contest) {
   const std::string& winner = model[contest.winner].name;
-  const bool were_leaders = s[contest.winner].leader == contest.winner;
-  const DeviceId rival = contest.losers.front();
-  Phrases losers = names_of(model, contest.losers);
-  if (were_leaders) {
-    return fmt::format("{} and {} meet as leaders: {} wins by {}", winner, listed_briefly(losers, most_names), winner,
-                       contest.losers.size() == 1 ? why_outranks(model, s, contest.winner, rival) : "rank");
+  const std::string losers = listed_briefly(names_of(model, contest.losers), most_names);
+  const std::string reason = why_outranks_all(model, s, contest.winner, contest.losers);
+  const std::string by = reason.empty() ? "" : " by " + reason;
+  if (s[contest.winner].leader == contest.winner) {
+    return fmt::format("{} and {} meet as leaders: {} wins{}", winner, losers, winner, by);
   }
-  if (contest.losers.size() > 1) {
-    return fmt::format("{} is elected before {}", winner, listed_briefly(losers, most_names));
-  }
-  return fmt::format("{} is elected before {}, by {}", winner, losers.front(),
-                     why_outranks(model, s, contest.winner, rival));
+  return fmt::format("{} is elected before {}{}", winner, losers, by);
 }
 
 void add_admitted(const Model& model, const State& before, const Pass& pass, Phrases& phrases) {

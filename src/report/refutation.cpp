@@ -39,6 +39,9 @@ void tell_pictures(Page& page, const World& world, const Walk& walk, bool with_l
     snapshots.push_back({"before", &state_before_end(walk, *walk.breach)});
     if (takes_devices_down(last.passes)) snapshots.push_back({"then", &last.left});
     snapshots.push_back({"after", &last.after()});
+    // What looks alike is drawn once, and then it is neither.
+    if (snapshots.size() == 2 && look_alike(world, *snapshots[0].state, last.after()))
+      snapshots[0].caption = "as it is";
   }
   page.line();
   for (const auto& line : draw(world, snapshots)) page.line(line);
@@ -105,8 +108,10 @@ std::string length_in_words(Property property, const Trace& events) {
   const std::string length = counted(events.size(), "event");
   if (events.size() == 1) return length + (faults == 0 ? ", no fault" : ", a fault");
   if (faults == 0) return length + ", no fault among them";
-  return fmt::format("{}, {} of them {}", length, faults == 1 ? "one" : std::to_string(faults),
-                     faults == 1 ? "a fault" : "faults");
+  if (faults == 1) return length + ", one of them a fault";
+  if (static_cast<std::size_t>(faults) == events.size())
+    return length + (faults == 2 ? ", both faults" : ", all faults");
+  return fmt::format("{}, {} of them faults", length, faults);
 }
 
 void tell_moment(Page& page, const World& world, const Moment& moment, std::size_t number) {

@@ -81,29 +81,47 @@ std::string ports_named(const Model& model, const std::vector<PortId>& ports) {
   return listed_briefly(names, most_shown);
 }
 
-void tell_factory(Page& page, const Model& model, const std::vector<FactoryValues>& factory) {
-  std::vector<std::string> told;
-  for (const FactoryValues& values : factory) {
-    std::vector<std::string> items;
-    if (values.number) items.push_back(fmt::format("number {}", model.platform.factory.number));
-    if (values.priority) items.push_back(fmt::format("priority {}", model.platform.factory.priority));
-    if (!values.enabled.empty()) {
-      items.push_back(fmt::format("{} {}", ports_named(model, values.enabled),
-                                  model.platform.factory.enabled ? "enabled" : "disabled"));
-    }
-    if (!values.side.empty()) {
-      const Side side = model.platform.factory.side;
-      items.push_back(side == Side::none
-                          ? fmt::format("no side on {}", ports_named(model, values.side))
-                          : fmt::format("side {} on {}", name_of(side), ports_named(model, values.side)));
-    }
-    if (!items.empty()) told.push_back(fmt::format("{}: {}", model[values.device].name, fmt::join(items, ", ")));
+// "number 1, w and e enabled"
+std::string factory_items(const Model& model, const FactoryValues& values) {
+  const Factory& factory = model.platform.factory;
+  std::vector<std::string> items;
+  if (values.number) items.push_back(fmt::format("number {}", factory.number));
+  if (values.priority) items.push_back(fmt::format("priority {}", factory.priority));
+  if (!values.enabled.empty()) {
+    items.push_back(ports_named(model, values.enabled) + (factory.enabled ? " enabled" : " disabled"));
   }
-  if (told.empty()) return;
-  std::string text;
-  for (std::size_t i = 0; i < std::min(told.size(), most_shown); ++i) text += (i > 0 ? "; " : "") + told[i];
-  if (told.size() > most_shown) text += fmt::format("; and {} more devices", told.size() - most_shown);
-  say(page, "Factory values", text + ".");
+  if (!values.side.empty()) {
+    items.push_back(fmt::format("{} on {}",
+                                factory.side == Side::none ? "no side" : fmt::format("side {}", name_of(factory.side)),
+                                ports_named(model, values.side)));
+  }
+  return fmt::format("{}", fmt::join(items, ", "));
+}
+
+// Devices that have the same from their factory are told together.
+void tell_factory(Page& page, const Model& model, const std::vector<FactoryValues>& factory) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> groups;
+  for (const FactoryValues& values : factory) {
+    std::string items = factory_items(model, values);
+    const auto same =
+        std::find_if(groups.begin(), groups.end(), [&](const auto& group) { return group.first == items; });
+    if (same == groups.end()) {
+      groups.push_back({std::move(items), {model[values.device].name}});
+    } else {
+      same->second.push_back(model[values.device].name);
+    }
+  }
+  if (groups.empty()) return;
+  std::vector<std::string> told;
+  for (const auto& [items, devices] : groups) {
+    told.push_back(fmt::format("{}: {}", listed_briefly(devices, most_shown), items));
+  }
+  if (told.size() > most_shown) {
+    const std::size_t more = told.size() - most_shown;
+    told.resize(most_shown);
+    told.push_back(fmt::format("and {} more", more));
+  }
+  say(page, "Factory values", fmt::format("{}.", fmt::join(told, "; ")));
 }
 
 }  // namespace

@@ -83,18 +83,41 @@ class WalkTeller {
     for (const auto& line : report::draw(world_, {{"", &s}})) page_.line("     " + line);
   }
 
-  // Steps whose turn it is and that wait for their condition; those that have to be waited for by others are told by
-  // their absence.
+  // What waits for what: steps that may come in any order, awaits that do not hold, and steps of which some of what
+  // they follow is done and some is not.
   void tell_waiting(const State& s) {
+    if (s.halted) return;
     const semantics::Derived derived = derive(world_, s);
+    std::vector<std::string> next;
+    std::vector<std::string> waiting;
     for (std::size_t i = 0; i < model_.procedure.steps.size(); ++i) {
       const Step& step = model_.procedure.steps[i];
-      if (!semantics::has_turn(world_, s, StepId(i)) || semantics::ready(world_, s, derived, StepId(i))) continue;
-      page_.entry(16, "-", 2,
-                  fmt::format("{} waits for {}: {}", step.id, step.condition_text,
-                              report::why_false(world_, s, derived, step.condition)),
-                  Tone::faint);
+      if (semantics::ready(world_, s, derived, StepId(i))) {
+        next.push_back(step.id);
+      } else if (semantics::has_turn(world_, s, StepId(i))) {
+        waiting.push_back(fmt::format("{} waits for {}: {}", step.id, step.condition_text,
+                                      report::why_false(world_, s, derived, step.condition)));
+      } else if (const auto others = undone_before(s, step); !others.empty() && others.size() < step.after.size()) {
+        waiting.push_back(fmt::format("{} waits for {}", step.id, report::listed(others)));
+      }
     }
+    if (next.size() > 1) waiting.push_back(fmt::format("next, in any order: {}", report::listed(next)));
+    // Only what was not so before.
+    for (const auto& text : waiting) {
+      if (std::find(told_waiting_.begin(), told_waiting_.end(), text) == told_waiting_.end()) {
+        page_.entry(16, "-", 2, text, Tone::faint);
+      }
+    }
+    told_waiting_ = std::move(waiting);
+  }
+
+  // What a step directly follows and is not done.
+  [[nodiscard]] std::vector<std::string> undone_before(const State& s, const Step& step) const {
+    std::vector<std::string> ids;
+    for (const StepId before : step.after) {
+      if (!s.is_done(before)) ids.push_back(model_[before].id);
+    }
+    return ids;
   }
 
   void tell_end() {
@@ -156,6 +179,7 @@ class WalkTeller {
   const Model& model_;
   const Walk& walk_;
   Page page_;
+  std::vector<std::string> told_waiting_;  ///< after the moment before
 };
 
 }  // namespace

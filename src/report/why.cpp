@@ -180,6 +180,16 @@ std::string why_outranks(const Model& model, const State& s, DeviceId winner, De
   return key == ElectionKey::tenure ? "its longer time up" : "its lower address";
 }
 
+std::string why_outranks_all(const Model& model, const State& s, DeviceId winner, const std::vector<DeviceId>& losers) {
+  if (losers.size() == 1) return why_outranks(model, s, winner, losers.front());
+  const auto key = deciding_key(model, s, winner, losers.front());
+  for (const DeviceId loser : losers) {
+    if (deciding_key(model, s, winner, loser) != key) return {};
+  }
+  const std::string reason = why_outranks(model, s, winner, losers.front());
+  return reason.substr(0, reason.find(" ("));
+}
+
 std::vector<std::string> why_no_link(const World& world, const State& s, const Derived& derived, CableId c) {
   const Model& model = world.model();
   std::vector<std::string> reasons;

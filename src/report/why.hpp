@@ -20,6 +20,10 @@ namespace cairn::report {
 /// address".
 [[nodiscard]] std::string why_outranks(const Model& model, const State& s, DeviceId winner, DeviceId loser);
 
+/// The same of several losers: the values are told of one alone, and nothing where different keys decided.
+[[nodiscard]] std::string why_outranks_all(const Model& model, const State& s, DeviceId winner,
+                                           const std::vector<DeviceId>& losers);
+
 /// Why a cable is no formed link in `s`, of which `derived` was derived: "port yard-3/t1 is disabled". Every reason
 /// that the operator can see, the nearest first. Demands that it is none.
 [[nodiscard]] std::vector<std::string> why_no_link(const semantics::World& world, const State& s,

@@ -21,9 +21,9 @@ TEST_CASE("the first interrupt sets the flag, the second meets what was there be
     CHECK(!guard.flag()->load());
     raise(SIGINT);
     CHECK(guard.flag()->load());
-    CHECK(handler_of_interrupts() == SIG_DFL);
+    CHECK((handler_of_interrupts() == SIG_DFL));
   }
-  CHECK(handler_of_interrupts() == SIG_DFL);
+  CHECK((handler_of_interrupts() == SIG_DFL));
   signal(SIGINT, before);
 }
 
@@ -31,8 +31,8 @@ TEST_CASE("a caller that ignores interrupts is obeyed") {
   const auto before = signal(SIGINT, SIG_IGN);
   {
     const InterruptGuard guard;
-    CHECK(handler_of_interrupts() == SIG_IGN);
+    CHECK((handler_of_interrupts() == SIG_IGN));
   }
-  CHECK(handler_of_interrupts() == SIG_IGN);
+  CHECK((handler_of_interrupts() == SIG_IGN));
   signal(SIGINT, before);
 }

@@ -183,6 +183,19 @@ TEST_CASE("links, contests and roles") {
         Lines{"link span is lost", "quay-2, cut off from its primary, restarts"});
 }
 
+TEST_CASE("an election among several says what decided, where it is one thing") {
+  std::string text = quay_text("  - unplug: span\n  - restart: quay-1\n");
+  const std::string cable = "id: run, plugged: false";
+  text.replace(text.find(cable), cable.size(), "id: run");
+  const std::string off = "quay-3: {power: off, ";
+  text.replace(text.find(off), off.size(), "quay-3: {");
+  const std::string members = "members: [quay-1, quay-2]";
+  text.replace(text.find(members), members.size(), "members: [quay-1, quay-2, quay-3]");
+  CHECK(changes_at(model_of(text), 1) ==
+        Lines{"link span is lost", "quay-2 is elected before quay-3 by its higher priority (150 against 100)",
+              "quay-2 becomes primary, quay-3 follows quay-2"});
+}
+
 TEST_CASE("a device is held for a number, and the other one is named") {
   const Model model = quay(
       "  - power-on: quay-3\n  - await: up(quay-3)\n  - set-number: {device: quay-3, to: 2}\n  - restart: quay-3\n"

@@ -107,7 +107,8 @@ TEST_CASE("a report says what it rests on") {
   CHECK(tells(text, "Losers of a contest restart; a device whose number clashes is"));
   CHECK(tells(text, "docs/limits-of-the-model.md"));
   CHECK(tells(text, "Confirm the platform's rules"));
-  CHECK(tells(text, "quay-1: w and e enabled, no side on w;"));
+  CHECK(tells(
+      text, "quay-1: w and e enabled, no side on w; quay-2: w and e enabled; quay-3: w and e enabled, no side on e."));
 }
 
 TEST_CASE("ties that the site does not state are named") {

@@ -53,3 +53,11 @@ TEST_CASE("a refutation ends with what broke") {
   CHECK(has(text, "What broke  When the operator unplugs cable span"));
   CHECK(!has(text, "Complete"));
 }
+
+TEST_CASE("side by side: what may come in any order, and what still waits for another step") {
+  const std::string text = walked(
+      "  - any-order:\n      - {save: {devices: quay-1, id: one}}\n      - {save: {devices: quay-2, id: two}}\n"
+      "  - disable: quay-1/w\n");
+  CHECK(has(text, "                - next, in any order: one and two\n"));
+  CHECK(has(text, "                - s3 waits for two\n"));
+}
