@@ -6,9 +6,9 @@
 #include <algorithm>
 #include <tuple>
 
+#include "base/contradiction.hpp"
 #include "base/text.hpp"
 #include "cairn/load.hpp"
-#include "base/contradiction.hpp"
 #include "verify/observed.hpp"
 
 namespace cairn {
