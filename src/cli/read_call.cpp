@@ -38,6 +38,7 @@ class HelpLayout final : public CLI::Formatter {
 
 std::vector<std::string_view> property_names() {
   std::vector<std::string_view> names;
+  names.reserve(property_count);
   for (int i = 0; i < property_count; ++i) names.push_back(name_of(static_cast<Property>(i)));
   return names;
 }

@@ -99,15 +99,18 @@ void Page::heading(std::string_view text) {
 void Page::entry(std::size_t indent, std::string_view label, std::size_t label_width, std::string_view text,
                  Tone label_tone, Tone text_tone) {
   const std::string margin(indent, ' ');
-  const std::size_t label_taken = width_of(label);
-  const std::string gap(label_taken < label_width ? label_width - label_taken : 1, ' ');
-  // A label that does not fit has a line to itself.
-  bool beside_label = label_taken < label_width;
-  if (!beside_label) line(margin + painted(label, label_tone));
+  const std::size_t taken = width_of(label);
+  std::string before = margin + painted(label, label_tone);
+  if (taken < label_width) {
+    before.append(label_width - taken, ' ');
+  } else {
+    // A label that does not fit has a line to itself.
+    line(before);
+    before.assign(indent + label_width, ' ');
+  }
   for (const auto& part : wrapped(text, page_width - indent - label_width)) {
-    line(margin + (beside_label ? painted(label, label_tone) + gap : std::string(label_width, ' ')) +
-         painted(part, text_tone));
-    beside_label = false;
+    line(before.append(painted(part, text_tone)));
+    before.assign(indent + label_width, ' ');
   }
 }
 

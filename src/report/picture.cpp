@@ -244,6 +244,7 @@ class Drawing {
 
 std::vector<std::string> draw(const World& world, const std::vector<Snapshot>& snapshots) {
   std::vector<Scene> scenes;
+  scenes.reserve(snapshots.size());
   for (const Snapshot& snapshot : snapshots) scenes.push_back(scene_of(world, *snapshot.state));
   Drawing drawing(world, scenes);
   std::vector<std::string> out;

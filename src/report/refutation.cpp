@@ -129,6 +129,8 @@ void tell_refutation(Page& page, const World& world, const std::vector<Refuted>&
   const Walk& walk = refuted.front().walk;
   std::vector<std::string> names;
   Trace events;
+  names.reserve(refuted.size());
+  events.reserve(walk.moments.size());
   for (const Refuted& one : refuted) names.push_back(name_with_k(one.asked));
   for (const Moment& moment : walk.moments) events.push_back(moment.event);
   page.heading(fmt::format("How {} break{}: {}", listed(names), names.size() == 1 ? "s" : "",

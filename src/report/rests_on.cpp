@@ -67,6 +67,7 @@ void tell_rules(Page& page, const Model& model) {
 void tell_ties(Page& page, const Model& model, const std::vector<UnstatedTie>& ties) {
   if (ties.empty()) return;
   std::vector<std::string> told;
+  told.reserve(ties.size());
   for (const UnstatedTie& tie : ties) {
     told.push_back(fmt::format("{} before {} by {}", model[tie.winner].name, model[tie.loser].name,
                                tie.key == UnstatedTie::Key::address ? "address" : "time up"));
@@ -77,6 +78,7 @@ void tell_ties(Page& page, const Model& model, const std::vector<UnstatedTie>& t
 
 std::string ports_named(const Model& model, const std::vector<PortId>& ports) {
   std::vector<std::string> names;
+  names.reserve(ports.size());
   for (const PortId p : ports) names.push_back(model[p].name.substr(model[model[p].device].name.size() + 1));
   return listed_briefly(names, most_shown);
 }
@@ -106,13 +108,14 @@ void tell_factory(Page& page, const Model& model, const std::vector<FactoryValue
     const auto same =
         std::find_if(groups.begin(), groups.end(), [&](const auto& group) { return group.first == items; });
     if (same == groups.end()) {
-      groups.push_back({std::move(items), {model[values.device].name}});
+      groups.emplace_back(std::move(items), std::vector{model[values.device].name});
     } else {
       same->second.push_back(model[values.device].name);
     }
   }
   if (groups.empty()) return;
   std::vector<std::string> told;
+  told.reserve(groups.size());
   for (const auto& [items, devices] : groups) {
     told.push_back(fmt::format("{}: {}", listed_briefly(devices, most_shown), items));
   }

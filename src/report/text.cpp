@@ -114,6 +114,7 @@ void tell_counts(Page& page, const Report& report) {
     }
   }
   std::vector<std::string> told;
+  told.reserve(counts.size());
   for (const auto& [states, names] : counts) {
     told.push_back(counts.size() == 1 ? report::grouped(states)
                                       : fmt::format("{} for {}", report::grouped(states), report::listed(names)));

@@ -122,7 +122,7 @@ Workplace::~Workplace() {
 }
 
 std::string Workplace::write(const std::string& name, const std::string& content) const {
-  const std::string path = path_ + "/" + name;
+  std::string path = path_ + "/" + name;
   std::ofstream(path, std::ios::binary) << content;
   return path;
 }
