@@ -17,7 +17,6 @@ namespace {
 using semantics::Derived;
 using semantics::World;
 
-constexpr std::size_t margin = 11;        // the caption and the blanks around it
 constexpr std::size_t longest_name = 22;  // a longer one is shortened
 constexpr std::size_t joint_width = 7;    // a blank, five columns of link, a blank
 
@@ -159,11 +158,12 @@ class Arrangement {
 /// Writes the lines of one scene, in a layout that fits all of them.
 class Drawing {
  public:
-  Drawing(const World& world, const std::vector<Scene>& scenes) : world_(world), arrangement_(world, scenes) {
+  Drawing(const World& world, const std::vector<Scene>& scenes, std::size_t width)
+      : world_(world), width_(width), arrangement_(world, scenes) {
     for (std::size_t i = 0; i < world.device_count(); ++i) {
-      std::size_t width = name_in_picture(world.model(), DeviceId(i)).size();
-      for (const Scene& scene : scenes) width = std::max(width, role_of(world.model(), scene, DeviceId(i)).size());
-      widths_.push_back(width);
+      std::size_t cell = name_in_picture(world.model(), DeviceId(i)).size();
+      for (const Scene& scene : scenes) cell = std::max(cell, role_of(world.model(), scene, DeviceId(i)).size());
+      widths_.push_back(cell);
     }
   }
 
@@ -212,7 +212,7 @@ class Drawing {
       const DeviceId d = row.devices[i];
       const Joint joint = i > 0 ? joint_of(world_, scene, row.devices[i - 1], d) : Joint::nothing;
       // A row may go on in a new line; then the joint stands at the end of the one and at the beginning of the other.
-      const bool fits = names_.size() + 2 * joint_width + widths_[d.value] <= page_width - margin;
+      const bool fits = roles_.size() + 2 * joint_width + widths_[d.value] <= width_;
       if (!names_.empty()) add_joint(joint);
       if (!names_.empty() && !fits) {
         end_line();
@@ -225,7 +225,7 @@ class Drawing {
     if (closing == Joint::nothing) return;
     const std::string again = fmt::format("({})", name_in_picture(model, row.devices.front()));
     add_joint(closing);
-    if (names_.size() + again.size() > page_width - margin) {
+    if (names_.size() + again.size() > width_) {
       end_line();
       add_joint(closing);
     }
@@ -233,8 +233,9 @@ class Drawing {
   }
 
   const World& world_;
+  std::size_t width_;  ///< of a line
   Arrangement arrangement_;
-  std::vector<std::size_t> widths_;
+  std::vector<std::size_t> widths_;  ///< of the cells, by device
   std::string names_;
   std::string roles_;
   std::vector<std::string> lines_;
@@ -242,11 +243,11 @@ class Drawing {
 
 }  // namespace
 
-std::vector<std::string> draw(const World& world, const std::vector<Snapshot>& snapshots) {
+std::vector<std::string> draw(const World& world, const std::vector<Snapshot>& snapshots, std::size_t margin) {
   std::vector<Scene> scenes;
   scenes.reserve(snapshots.size());
   for (const Snapshot& snapshot : snapshots) scenes.push_back(scene_of(world, *snapshot.state));
-  Drawing drawing(world, scenes);
+  Drawing drawing(world, scenes, page_width - margin);
   std::vector<std::string> out;
   std::vector<std::string> shown;
   for (std::size_t i = 0; i < scenes.size(); ++i) {
@@ -263,7 +264,7 @@ std::vector<std::string> draw(const World& world, const std::vector<Snapshot>& s
 
 bool look_alike(const World& world, const State& a, const State& b) {
   const std::vector<Scene> scenes{scene_of(world, a), scene_of(world, b)};
-  Drawing drawing(world, scenes);
+  Drawing drawing(world, scenes, page_width);
   return drawing.lines(scenes[0]) == drawing.lines(scenes[1]);
 }
 

@@ -80,7 +80,7 @@ class WalkTeller {
   }
 
   void tell_picture(const State& s) {
-    for (const auto& line : report::draw(world_, {{"", &s}})) page_.line("     " + line);
+    for (const auto& line : report::draw(world_, {{"", &s}}, 16)) page_.line(line);
   }
 
   // What waits for what: steps that may come in any order, awaits that do not hold, and steps of which some of what
