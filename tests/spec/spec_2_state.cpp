@@ -155,6 +155,16 @@ TEST_CASE("2.j the larger tenure is senior; a device that is off is senior to no
   }
 }
 
+TEST_CASE("2.j the places in the order leave none out, whatever devices are off") {
+  ModelBuilder b;
+  const DeviceId old = b.device("old", {.tenure = 10});
+  b.device("off", {.on = false, .tenure = 5});
+  const DeviceId young = b.device("young", {.tenure = 1});
+  const Run run(b);
+  CHECK(run.state()[old].seniority == 1);
+  CHECK(run.state()[young].seniority == 2);
+}
+
 TEST_CASE("2.j devices of equal tenure are senior to none of each other") {
   ModelBuilder b;
   const auto d = b.devices({"a", "b"});

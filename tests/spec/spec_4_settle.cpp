@@ -154,6 +154,8 @@ TEST_CASE("4.1 the number in force counts, within one class, of two devices") {
   SUBCASE("the next number does not clash") {
     const Class k({{.number = 3}, {.number = 4, .next_number = 3}});
     CHECK(k.plan({0, -1}).held.empty());
+    const Class turned({{.number = 4, .next_number = 3}, {.number = 3}});
+    CHECK(turned.plan({0, -1}).held.empty());
   }
   SUBCASE("a device elsewhere does not clash") {
     ModelBuilder b;
@@ -407,6 +409,8 @@ TEST_CASE("4.4.c the lower number wins") {
   CHECK(first_outranks({number}, {.number = 1, .address = 9}, {.number = 2, .address = 8}));
   CHECK_FALSE(first_outranks({number}, {.number = 2, .address = 8}, {.number = 1, .address = 9}));
   CHECK(first_outranks({tenure, priority, number}, {.number = 1, .address = 9}, {.number = 2, .address = 8}));
+  CHECK(first_outranks({number}, {.number = 1, .next_number = 9, .address = 9},
+                       {.number = 2, .next_number = 3, .address = 8}));
 }
 
 TEST_CASE("4.4.d the lower address wins, always appended, compared unsigned") {

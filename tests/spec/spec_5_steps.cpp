@@ -554,7 +554,7 @@ TEST_CASE("5.g apply and save may name several devices") {
   for (const DeviceId d : {yard.d, yard.held}) CHECK(run.state()[yard.b.east(d)].startup_side == Side::none);
   CHECK(run.state()[yard.b.east(yard.a)].startup_side == Side::east);
   taken(run, apply);
-  CHECK(run.state()[yard.b.east(yard.d)].operational_side == Side::none);
+  for (const DeviceId d : {yard.d, yard.held}) CHECK(run.state()[yard.b.east(d)].operational_side == Side::none);
 }
 
 TEST_CASE("5.g stack-of d: d itself and all devices together with it") {

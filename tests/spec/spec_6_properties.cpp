@@ -353,6 +353,20 @@ TEST_CASE("6.4 no device is ever held, of keep or not") {
   CHECK(run.broken(Property::no_clash)->a == d);
 }
 
+TEST_CASE("6.4 a fresh device clashes with nobody before it is admitted, wherever it stands in the file") {
+  ModelBuilder b;
+  const DeviceId d = b.device("d", {.on = false, .number = 4});
+  const DeviceId a = b.device("a", {.number = 4});
+  b.chain({a, d});
+  const StepId on = b.power_on(d);
+  Run run(b);
+  run.settle();
+  run.take(step(on));
+  run.take(started(d));
+  REQUIRE(run.broken(Property::no_clash));
+  CHECK(run.broken(Property::no_clash)->cause == Cause::held);
+}
+
 TEST_CASE("6.4 no two admitted devices that are together have the same number") {
   Trio t;
   const StepId set = t.b.set_number(t.d[2], 1);
@@ -675,6 +689,24 @@ TEST_CASE("6.8 exactly k break: a loss of two may be survived where a loss of on
   const auto one = semantics::find_fatal_loss(run.world(), run.state(), 1, never_interrupted).fatal;
   REQUIRE(one);
   CHECK(*one == std::vector<CableId>{CableId(2)});
+}
+
+TEST_CASE("6.8 every set of k is tried") {
+  // Of four cables the middle two, a pair between a and b, are the only two whose loss matters.
+  ModelBuilder b;
+  const auto side = [](std::string name) { return PortIs{.name = std::move(name), .side = Side::east}; };
+  const DeviceId x = b.device("a", {.ports = {side("p"), side("q")}});
+  const DeviceId y = b.device("b", {.ports = {side("p"), side("q"), side("r"), side("s")}});
+  const DeviceId z = b.device("c", {.ports = {side("r"), side("s")}});
+  b.cable(b.port(y, "r"), b.port(z, "r"));
+  const CableId first = b.cable(b.port(x, "p"), b.port(y, "p"));
+  const CableId second = b.cable(b.port(x, "q"), b.port(y, "q"));
+  b.cable(b.port(y, "s"), b.port(z, "s"));
+  b.stack(x, {x, y, z});
+  b.goal({.stack = {x, y}, .primary = {}, .saved = false, .where = {}, .where_text = {}});
+  const auto two = loss_of(b, 2).fatal;
+  REQUIRE(two);
+  CHECK(*two == std::vector<CableId>{first, second});
 }
 
 TEST_CASE("6.8 only cables that are plugged and unbroken break") {

@@ -61,6 +61,12 @@ TEST_CASE("Semantics 8 primary: up and its own leader; follower: up and led by a
   run.state()[scene.follower].leader = DeviceId();  // up and fresh: neither
   CHECK_FALSE(run.holds(when::primary(scene.follower)));
   CHECK_FALSE(run.holds(when::follower(scene.follower)));
+  // Neither without being up, should a leader stand there all the same.
+  for (const Power power : {Power::off, Power::starting, Power::held}) {
+    run.state()[scene.follower] = run.state()[scene.a] = DeviceState{.power = power, .leader = scene.a};
+    CHECK_FALSE(run.holds(when::primary(scene.a)));
+    CHECK_FALSE(run.holds(when::follower(scene.follower)));
+  }
 }
 
 TEST_CASE("Semantics 8 linked and cable-up") {
