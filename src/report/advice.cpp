@@ -28,8 +28,8 @@ class Advisor {
         model_(world.model()),
         walk_(walk),
         breach_(breach),
-        fatal_(fatal_of(world, walk, breach)),
-        derived_(derive(world, *fatal_.state)) {}
+        state_(fatal_state(world, walk, breach)),
+        derived_(derive(world, state_)) {}
 
   std::vector<std::string> sentences() {
     by_cause();
@@ -39,7 +39,7 @@ class Advisor {
   }
 
  private:
-  [[nodiscard]] const State& s() const { return *fatal_.state; }
+  [[nodiscard]] const State& s() const { return state_; }
   [[nodiscard]] const std::string& name(DeviceId d) const { return model_[d].name; }
 
   void say(std::string sentence) {
@@ -381,7 +381,7 @@ class Advisor {
   const Model& model_;
   const Walk& walk_;
   const Breach& breach_;
-  Fatal fatal_;
+  const State& state_;
   Derived derived_;
   std::vector<std::string> out_;
 };

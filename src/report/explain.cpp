@@ -24,8 +24,8 @@ class Explainer {
         model_(model),
         breach_(breach),
         walk_(walk),
-        fatal_(report::fatal_of(world_, walk, breach)),
-        derived_(derive(world_, *fatal_.state)) {}
+        state_(report::fatal_state(world_, walk, breach)),
+        derived_(derive(world_, state_)) {}
 
   [[nodiscard]] std::string sentence() const {
     switch (breach_.cause) {
@@ -47,7 +47,7 @@ class Explainer {
   }
 
  private:
-  [[nodiscard]] const State& s() const { return *fatal_.state; }
+  [[nodiscard]] const State& s() const { return state_; }
   [[nodiscard]] const std::string& a() const { return model_[breach_.a].name; }
   [[nodiscard]] const std::string& b() const { return model_[breach_.b].name; }
 
@@ -203,7 +203,7 @@ class Explainer {
   const Model& model_;
   const Breach& breach_;
   const Walk& walk_;
-  report::Fatal fatal_;
+  const State& state_;
   Derived derived_;
 };
 

@@ -29,7 +29,7 @@ std::optional<Property> broken_in_a_state(Breach::Cause cause) {
 
 }  // namespace
 
-Fatal fatal_of(const semantics::World& world, const Walk& walk, const Breach& breach) {
+const State& fatal_state(const semantics::World& world, const Walk& walk, const Breach& breach) {
   const bool at_start = walk.moments.empty();
   const State* state = at_start ? &walk.initial : &walk.moments.back().left;
   const std::vector<Pass>& passes = at_start ? walk.initial_passes : walk.moments.back().passes;
@@ -39,13 +39,13 @@ Fatal fatal_of(const semantics::World& world, const Walk& walk, const Breach& br
   };
   const bool of_settling = breach.cause == Breach::Cause::settled_down || breach.cause == Breach::Cause::settled_held;
   for (const Pass& pass : passes) {
-    if (breaks(*state)) return {state, nullptr};
+    if (breaks(*state)) return *state;
     // A device that is held was told apart in the state before.
     const bool takes_it = names(pass.held, breach.a) || names(pass.restarted, breach.a);
-    if (takes_it && (of_settling || (property && breaks(pass.after)))) return {state, &pass};
+    if (takes_it && (of_settling || (property && breaks(pass.after)))) return *state;
     state = &pass.after;
   }
-  return {state, nullptr};
+  return *state;
 }
 
 DeviceId winner_over(const semantics::World& world, const State& s, DeviceId loser) {

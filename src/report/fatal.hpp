@@ -7,14 +7,9 @@
 
 namespace cairn::report {
 
-/// Where a property breaks. `before` is the state that the breach looks at, or that settling is about to change.
-struct Fatal {
-  const State* state = nullptr;  ///< never null
-  const Pass* pass = nullptr;    ///< the pass that restarts or holds the device in question, where there is one
-};
-
-/// Finds the place of `breach` in the last moment of `walk` (in its settling at the start, where it has no moments).
-[[nodiscard]] Fatal fatal_of(const semantics::World& world, const Walk& walk, const Breach& breach);
+/// The state in which `breach` shows, or which settling is about to change by it: of the last moment of `walk`, or of
+/// its settling at the start where it has no moments.
+[[nodiscard]] const State& fatal_state(const semantics::World& world, const Walk& walk, const Breach& breach);
 
 /// The leader that wins the contest in which `loser` goes down, or nothing where none is in its class.
 [[nodiscard]] DeviceId winner_over(const semantics::World& world, const State& s, DeviceId loser);
