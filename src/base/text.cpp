@@ -130,6 +130,13 @@ std::string one_of(std::span<const std::string_view> words) {
   return out;
 }
 
+std::string trimmed(std::string_view text) {
+  constexpr std::string_view blanks = " \t\n";
+  const auto first = text.find_first_not_of(blanks);
+  if (first == std::string_view::npos) return {};
+  return std::string(text.substr(first, text.find_last_not_of(blanks) - first + 1));
+}
+
 std::string counted(std::size_t n, std::string_view thing) {
   return fmt::format("{} {}{}", n, thing, n == 1 ? "" : "s");
 }

@@ -40,6 +40,9 @@ struct CodePoint {
 /// "a", "a or b", "a, b or c".
 [[nodiscard]] std::string one_of(std::span<const std::string_view> words);
 
+/// `text` without the blanks, tabs and line feeds at its ends.
+[[nodiscard]] std::string trimmed(std::string_view text);
+
 /// "1 step", "2 steps".
 [[nodiscard]] std::string counted(std::size_t n, std::string_view thing);
 

@@ -20,7 +20,8 @@ inline constexpr std::size_t most_waits = 1'000'000;
 [[nodiscard]] std::optional<Predecessors> file_order(const Block& order, std::size_t count);
 
 /// Circles among the predecessors, disjoint from each other: each a list of steps in which every step waits for the one
-/// before it and the first for the last. Empty exactly when there is an order in which all steps can happen.
+/// before it and the first for the last; of very many the first hundred. Empty exactly when there is an order in which
+/// all steps can happen.
 [[nodiscard]] std::vector<std::vector<std::size_t>> circles(const Predecessors& predecessors);
 
 /// Leaves out every predecessor that follows from the others. Demands that there are no circles. Beyond some thousand

@@ -1,6 +1,7 @@
 #include "syntax/read_procedure.hpp"
 
-#include <algorithm>
+#include <set>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -32,11 +33,11 @@ GoalDraft read_goal(const Node& node, Problems& problems) {
     goal.stack_place = n->place;
     goal.stack = read_names(*n, "`stack`", "device", false, problems).value_or(std::vector<Name>{});
   }
-  if (const Node* n = fields.find("primary")) goal.primary = read_text(*n, "`primary`", problems);
+  if (const Node* n = fields.find("primary")) goal.primary = read_mention(*n, "`primary`", problems);
   if (const Node* n = fields.find("saved")) goal.saved = read_boolean(*n, "`saved`", problems).value_or(false);
   if (const Node* n = fields.find("where")) {
     goal.where = parse_condition(*n, "`where`", problems);
-    goal.where_text = n->text;
+    goal.where_text = trimmed(n->text);
   }
   return goal;
 }
@@ -97,16 +98,15 @@ std::vector<PropertyDraft> read_properties(const Node& node, Problems& problems)
     return properties;
   }
   if (node.items.empty()) problems.add(node.place, "`properties` is an empty list", "at least one property");
+  std::set<std::pair<Property, std::int64_t>> asked;
   for (const auto& item : node.items) {
     const auto property = read_property(item, problems);
     if (!property) continue;
-    const bool twice =
-        std::any_of(properties.begin(), properties.end(), [&](const auto& p) { return p.asked == property->asked; });
-    if (twice) {
+    if (asked.emplace(property->asked.property, property->asked.k).second) {
+      properties.push_back(*property);
+    } else {
       problems.add(property->place, fmt::format("{} stands twice in `properties`", name_of(property->asked.property)),
                    "each property once");
-    } else {
-      properties.push_back(*property);
     }
   }
   return properties;

@@ -99,7 +99,7 @@ CableDraft read_cable_entry(const NamedEntry& entry, Problems& problems) {
 StackDraft read_stack(const Node& node, Problems& problems) {
   StackDraft stack;
   Fields fields(node, "`stack`", {"primary", "members"}, problems);
-  if (const Node* n = fields.require("primary")) stack.primary = read_text(*n, "`primary`", problems);
+  if (const Node* n = fields.require("primary")) stack.primary = read_mention(*n, "`primary`", problems);
   if (const Node* n = fields.require("members")) {
     auto members = read_names(*n, "`members`", "device", false, problems);
     stack.members_known = members.has_value();

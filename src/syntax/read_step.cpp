@@ -61,12 +61,6 @@ std::string_view key_of(Handles handles) {
   return {};
 }
 
-std::string trimmed(const std::string& text) {
-  const auto first = text.find_first_not_of(" \t\n");
-  if (first == std::string::npos) return {};
-  return text.substr(first, text.find_last_not_of(" \t\n") - first + 1);
-}
-
 /// "stack-of NAME": the name, with its place.
 std::optional<Name> stack_of(const Node& node) {
   constexpr std::string_view word = "stack-of";
@@ -93,7 +87,7 @@ void read_handled(const Node& node, Handles handles, StepDraft& step, Problems& 
   const auto what = fmt::format("`{}`", key_of(handles));
   switch (handles) {
     case Handles::device:
-      step.device = read_text(node, what, problems);
+      step.device = read_mention(node, what, problems);
       break;
     case Handles::port:
       step.port = read_port(node, what, problems);
@@ -140,7 +134,7 @@ void read_mapping(const Node& node, const VerbRule& rule, StepDraft& step, Probl
   if (const Node* n = rule.takes_side ? fields.require("side") : nullptr) {
     step.side = read_word(*n, "`side`", set_side_words, problems).value_or(Side::none);
   }
-  if (const Node* n = rule.takes_via ? fields.find("via") : nullptr) step.via = read_text(*n, "`via`", problems);
+  if (const Node* n = rule.takes_via ? fields.find("via") : nullptr) step.via = read_mention(*n, "`via`", problems);
   if (const Node* n = fields.find("id")) step.id = read_name(*n, "`id`", false, problems);
   if (const Node* n = fields.find("after")) read_after(*n, step, problems);
   if (const Node* n = fields.find("note")) step.note = read_text(*n, "`note`", problems).value_or(Name{}).value;

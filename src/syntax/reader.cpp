@@ -85,6 +85,12 @@ std::optional<Name> read_text(const Node& node, std::string_view what, Problems&
   return Name{node.text, node.place};
 }
 
+std::optional<Name> read_mention(const Node& node, std::string_view what, Problems& problems) {
+  if (node.is_scalar()) return Name{node.text, node.place};
+  wrong(node, what, "a name", problems);
+  return std::nullopt;
+}
+
 std::optional<Name> read_name(const Node& node, std::string_view what, bool ends_at_dashes, Problems& problems) {
   if (!node.is_scalar()) {
     wrong(node, what, "a name", problems);
@@ -168,7 +174,7 @@ std::optional<std::vector<Name>> read_names(const Node& node, std::string_view w
   std::vector<Name> names;
   std::unordered_set<std::string> seen;
   for (const auto& item : node.items) {
-    const auto name = read_text(item, fmt::format("an element of {}", what), problems);
+    const auto name = read_mention(item, fmt::format("an element of {}", what), problems);
     if (!name) continue;
     if (seen.insert(name->value).second) {
       names.push_back(*name);

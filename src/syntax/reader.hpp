@@ -43,6 +43,8 @@ inline constexpr std::int64_t no_limit = std::numeric_limits<std::int64_t>::max(
 
 // Each of these returns nothing after adding a problem. `what` is the key or the thing that the node gives.
 std::optional<Name> read_text(const Node& node, std::string_view what, Problems& problems);
+/// A name that something else declares, not yet looked up.
+std::optional<Name> read_mention(const Node& node, std::string_view what, Problems& problems);
 std::optional<Name> read_name(const Node& node, std::string_view what, bool ends_at_dashes, Problems& problems);
 std::optional<std::int64_t> read_integer(const Node& node, std::string_view what, Range within, Problems& problems);
 std::optional<Value> read_value(const Node& node, std::string_view what, Problems& problems);

@@ -56,6 +56,12 @@ TEST_CASE("quoted shortens what is longer than a line, between characters") {
   CHECK(quoted(std::string(80, 'a')).size() == 82);
 }
 
+TEST_CASE("trimmed") {
+  CHECK(trimmed(" \t a b\n\n") == "a b");
+  CHECK(trimmed(" \n").empty());
+  CHECK(trimmed("").empty());
+}
+
 TEST_CASE("lists and plurals") {
   constexpr std::array<std::string_view, 3> words = {"east", "west", "none"};
   CHECK(one_of(std::span(words).first(0)) == "");

@@ -3,7 +3,7 @@
 #include <cstdio>
 #include <cstdlib>
 
-#include "fuzz/inputs.hpp"
+#include "inputs.hpp"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   const auto fault = cairn::test::try_condition(std::string(reinterpret_cast<const char*>(data), size));

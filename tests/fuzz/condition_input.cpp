@@ -1,4 +1,4 @@
-#include "fuzz/inputs.hpp"
+#include "inputs.hpp"
 #include "syntax/condition_parser.hpp"
 
 namespace cairn::test {

@@ -5,7 +5,7 @@
 
 #include <doctest/doctest.h>
 
-#include "fuzz/inputs.hpp"
+#include "inputs.hpp"
 
 namespace {
 

@@ -4,7 +4,7 @@
 #include "base/text.hpp"
 #include "cairn/load.hpp"
 #include "cairn/render.hpp"
-#include "fuzz/inputs.hpp"
+#include "inputs.hpp"
 
 namespace cairn::test {
 

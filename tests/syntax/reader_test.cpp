@@ -64,7 +64,7 @@ TEST_CASE("lists of names") {
   CHECK(read("[]", false) == "`keep` is an empty list | at least one device | ");
   CHECK(read("[a, b, a]", false) == "`a` stands twice in `keep` | each device once | ");
   CHECK(read("[a, ]", false) == "1");
-  CHECK(read("[a, [b]]", false) == "an element of `keep` is a list | text | ");
+  CHECK(read("[a, [b]]", false) == "an element of `keep` is a list | a name | ");
   CHECK(read("a", false) == "`keep` is `a` | a list of devices | ");
 }
 
