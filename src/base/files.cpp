@@ -122,7 +122,11 @@ std::variant<std::string, Unreadable> DiskFiles::read(const std::string& path) c
 }
 
 MemoryFiles::MemoryFiles(std::map<std::string, std::string> content) {
-  for (auto& [path, text] : content) content_.insert_or_assign(normal(path), std::move(text));
+  while (!content.empty()) {
+    auto file = content.extract(content.begin());
+    file.key() = normal(file.key());
+    content_.insert(std::move(file));
+  }
 }
 
 std::variant<std::string, Unreadable> MemoryFiles::read(const std::string& path) const {

@@ -224,6 +224,7 @@ class StepReader {
 
   void report_unknown_verb(const Node& key) {
     std::vector<std::string_view> words;
+    words.reserve(verb_rules.size() + 1);
     for (const auto& rule : verb_rules) words.push_back(rule.word);
     words.push_back(any_order);
     problems_.add(key.place, fmt::format("{} is no verb of a step", quoted(key.text)), one_of(words),

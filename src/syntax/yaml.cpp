@@ -10,6 +10,7 @@
 #include <yaml-cpp/depthguard.h>
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
+#include <yaml-cpp/node/node.h>  // parser.h declares this Node; without its definition the linter takes ours for it
 #include <yaml-cpp/parser.h>
 
 #include "syntax/text_check.hpp"
@@ -153,9 +154,11 @@ class Builder final : public YAML::EventHandler {
   void OnNull(const YAML::Mark& mark, YAML::anchor_t anchor) override {
     Node node;
     const auto at = begin(mark, node);
-    // The library does not tell `null` from nothing. Where nothing stands, the mark is that of the next token.
+    // The library does not tell `null` from nothing. Where nothing stands, the mark is that of the next token, which
+    // may be the anchor of another value.
+    const bool foreign = anchor == YAML::NullAnchor && at != offset_of(mark);
     for (const std::string_view word : {"null", "Null", "NULL", "~"}) {
-      if (text_.substr(at).starts_with(word) && ends_word(text_, at + word.size()) && inside_block(mark)) {
+      if (!foreign && text_.substr(at).starts_with(word) && ends_word(text_, at + word.size()) && inside_block(at)) {
         node.kind = Node::Kind::plain;
         node.text = word;
         node.place.length = narrow(word.size());
@@ -230,12 +233,14 @@ class Builder final : public YAML::EventHandler {
     open_.back().column_from_child = true;
   }
 
-  /// Whether a value at `mark` can belong to the innermost collection (YAML 1.2.2, 6.1: it is indented more).
-  [[nodiscard]] bool inside_block(const YAML::Mark& mark) const {
+  /// Whether a value at `at` can belong to the innermost collection (YAML 1.2.2, 6.1: it is indented more).
+  [[nodiscard]] bool inside_block(std::size_t at) const {
     if (open_.empty() || open_.back().flow) return true;
     const auto& in = open_.back();
+    const auto feed = at == 0 ? std::string_view::npos : text_.rfind('\n', at - 1);
+    const auto column = static_cast<int>(feed == std::string_view::npos ? at : at - feed - 1);
     const bool is_key = in.node.kind == Node::Kind::mapping && !in.key;
-    return is_key ? mark.column >= in.column : mark.column > in.column;
+    return is_key ? column >= in.column : column > in.column;
   }
 
   /// The `-` of a block sequence after which nothing stands.

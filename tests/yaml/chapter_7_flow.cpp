@@ -23,6 +23,9 @@ TEST_CASE("section 7.2: an empty value before a key that is called null") {
   CHECK(yaml("a:\nnull: 5\n") == "{a: -, null: 5}");
   CHECK(yaml("a:\n  b:\nnull: 5\n") == "{a: {b: -}, null: 5}");
   CHECK(yaml("a:\n- b:\n  null:\n-\nnull: ~\n") == "{a: [{b: -, null: -}, -], null: ~}");
+  CHECK(yaml("a: &x\nnull: 5\n") == "{a: -, null: 5}");
+  CHECK(yaml("a:\n&x null: 5\n") == "{a: -, null: 5}");
+  CHECK(yaml("a: &x null\nb:\n  &y ~\n") == "{a: null, b: ~}");
   CHECK(yaml("[null, a: null, ~]\n") == "[null, {a: null}, ~]");
 }
 
