@@ -45,7 +45,7 @@ Model stack_of(const Graph& graph) {
     b.cable(b.port(d[x], std::to_string(i)), b.port(d[y], std::to_string(i)));
   }
   b.stack(d.front(), d);
-  b.goal({.stack = d, .primary = {}, .saved = false, .where = {}, .where_text = {}});
+  b.goal(goal_of(d));
   return b.model();
 }
 

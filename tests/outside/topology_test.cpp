@@ -48,7 +48,7 @@ struct Topology {
     }
     const std::vector<DeviceId> all = {node["D1"], node["D2"], node["D3"]};
     b.stack(node["D1"], all);
-    b.goal({.stack = all, .primary = {}, .saved = false, .where = {}, .where_text = {}});
+    b.goal(goal_of(all));
   }
 
   void add(const std::string& name, const std::vector<std::string>& termination_points) {

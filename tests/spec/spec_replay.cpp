@@ -25,7 +25,7 @@ struct Terminal {
     joining = b.cable(b.east(a), b.west(member));
     splice = b.cable(b.east(member), b.west(strong), false);
     b.stack(a, {a, member});
-    b.goal({.stack = {a, member}, .primary = a, .saved = false, .where = {}, .where_text = {}});
+    b.goal(goal_of({a, member}, a));
     plug = b.plug(splice);
     on = b.power_on(off);
   }
@@ -127,7 +127,7 @@ TEST_CASE("6.f 6.6 a refutation of reaches-goal ends at rest") {
   const Trace whole = {step(s.plug), started(s.member), started(s.a), step(s.on), started(s.off)};
   CHECK(rejected(s.b, {Property::reaches_goal}, whole) == "");  // c leads, not a
   CHECK(rejected(s.b, {Property::reaches_goal}, {step(s.plug)}) == "the run is not at rest here (1)");
-  s.b.goal({.stack = {s.a, s.member}, .primary = {}, .saved = false, .where = {}, .where_text = {}});
+  s.b.goal(goal_of({s.a, s.member}));
   CHECK(rejected(s.b, {Property::reaches_goal}, whole) == "the property is not broken at the end (5)");
   s.b.await(when::never());
   CHECK(rejected(s.b, {Property::reaches_goal}, whole) == "");  // not complete
@@ -145,7 +145,7 @@ TEST_CASE("6.f 6.7 a refutation of survives-cold-start ends with one, from a com
   const DeviceId y = b.device("y", {.priority = 9});
   b.chain({x, y});
   b.stack(x, {x, y});
-  b.goal({.stack = {x, y}, .primary = x, .saved = false, .where = {}, .where_text = {}});
+  b.goal(goal_of({x, y}, x));
   const StepId save = b.save({x});
   const AskedProperty asked{Property::survives_cold_start};
   const auto result = replay(b.model(), no_faults, asked, {step(save), cold_start()});
@@ -163,7 +163,7 @@ TEST_CASE("6.f 6.7 a refutation of survives-cold-start ends with one, from a com
   CHECK(rejected(b, asked, {step(save), step(save)}) == "the last event is no cold start (1)");
   CHECK(rejected(b, asked, {}) == "there are fewer events than the last ones it needs (0)");
   CHECK(rejected(b, asked, {cold_start(), cold_start()}) == "this event cannot happen here (0)");
-  b.goal({.stack = {x, y}, .primary = {}, .saved = false, .where = {}, .where_text = {}});
+  b.goal(goal_of({x, y}));
   CHECK(rejected(b, asked, {step(save), cold_start()}) == "the property is not broken at the end (2)");
   b.await(when::never());
   CHECK(rejected(b, asked, {step(save), cold_start()}) == "the procedure is not complete here (1)");
@@ -174,7 +174,7 @@ TEST_CASE("6.f 6.8 a refutation of tolerates-loss ends with exactly the breaks a
   const auto d = b.devices({"a", "b", "c"});
   const auto cables = b.ring(d);
   b.stack(d[0], d);
-  b.goal({.stack = d, .primary = {}, .saved = false, .where = {}, .where_text = {}});
+  b.goal(goal_of(d));
   const StepId save = b.save({d[0]});
   const AskedProperty two{Property::tolerates_loss, 2};
   const auto result = replay(b.model(), no_faults, two, {step(save), broke(cables[0]), broke(cables[2])});

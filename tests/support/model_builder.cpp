@@ -175,6 +175,13 @@ Model ModelBuilder::model() const {
   return model;
 }
 
+Goal goal_of(std::vector<DeviceId> stack, DeviceId primary) {
+  Goal goal;
+  goal.stack = std::move(stack);
+  goal.primary = primary;
+  return goal;
+}
+
 namespace when {
 
 namespace {

@@ -104,6 +104,9 @@ class ModelBuilder {
   bool ordered_ = true;
 };
 
+/// The goal that these are one stack, led by `primary` where it is given.
+[[nodiscard]] Goal goal_of(std::vector<DeviceId> stack, DeviceId primary = {});
+
 /// Conditions in the words of semantics 8.
 namespace when {
 Condition up(DeviceId d);
