@@ -9,9 +9,9 @@ namespace cairn::differential {
 Draft Author::write() {
   choose_platform();
   using Recipe = void (Author::*)();
-  static const std::vector<Recipe> recipes = {&Author::append,   &Author::append,    &Author::insert,   &Author::close,
-                                              &Author::renumber, &Author::hand_over, &Author::take_out, &Author::swap,
-                                              &Author::merge,    &Author::merge,     &Author::wander};
+  static const std::vector<Recipe> recipes = {
+      &Author::append,   &Author::append, &Author::insert, &Author::close, &Author::renumber, &Author::hand_over,
+      &Author::take_out, &Author::swap,   &Author::merge,  &Author::merge, &Author::wander,   &Author::intrude};
   (this->*random_.pick(recipes))();
   shuffle_site();
   return draft_;

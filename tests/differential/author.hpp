@@ -47,6 +47,7 @@ class Author {
   void take_out();
   void swap();
   void merge();
+  void intrude();
   void wander();
 
   void aim(const std::vector<std::string>& stack, bool with_primary);

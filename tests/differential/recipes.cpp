@@ -175,6 +175,32 @@ void Author::merge() {
   if (random_.chance(60)) save_all();
 }
 
+/// A newcomer that comes up at the east end and, by a second cable, gives the primary's east side a second neighbour:
+/// where a side leads to one neighbour, the others are orphaned in the moment in which a fresh device joins them (3.b,
+/// 4.2.a).
+void Author::intrude() {
+  draft_.platform.side_leads_to = SideLeadsTo::one_neighbour;
+  add_members(2 + random_.below(2), false);
+  const std::string first = members_.front();
+  DeviceDraft& newcomer_draft = add_newcomer(false);
+  if (random_.coin()) newcomer_draft.priority = draft_.platform.priorities.high;
+  newcomer_draft.number = random_.chance(30) ? taken_or_free_number() : free_number();
+  const std::string newcomer = newcomer_draft.name;
+  find_device(draft_, first)->ports.push_back(factory_port(first + "/t3"));
+  state_port(first + "/t3", Side::east);
+  state_port(east(members_.back()), Side::east);
+  state_port(west(newcomer), Side::west);
+  if (random_.coin()) state_port(east(newcomer), Side::east);
+  find_port(draft_, east(newcomer))->enabled = true;
+  link(east(members_.back()), west(newcomer), true);
+  link(first + "/t3", east(newcomer), random_.chance(80));
+  step(Verb::power_on, newcomer);
+  await(atom("up", {newcomer}));
+  if (random_.coin()) step(Verb::unplug, draft_.cables.back().name());
+  aim(members_, random_.coin());
+  if (random_.chance(70)) save_all();
+}
+
 /// Steps without a plan: what spoiling adds is all that happens.
 void Author::wander() {
   const bool ring = random_.coin();
