@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/contradiction.hpp"
 #include "explore/tail.hpp"
 
 namespace cairn::explore {
@@ -97,7 +98,7 @@ Trace Chooser::choose() {
         chosen = option;
       }
     });
-    if (!least.possible()) throw semantics::Contradiction("a refutation that was met is not found again");
+    if (!least.possible()) throw Contradiction("a refutation that was met is not found again");
     trace.insert(trace.end(), chosen.events.begin(), chosen.events.end());
     here = chosen;
   }

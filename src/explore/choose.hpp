@@ -28,7 +28,7 @@ class Chooser {
           const AskedProperty& asked, std::size_t length, AskLimits ask);
 
   /// \throws Stopped  when `ask` answered
-  /// \throws semantics::Contradiction  when no refutation of that length is found again
+  /// \throws Contradiction  when no refutation of that length is found again
   [[nodiscard]] Trace choose();
 
  private:

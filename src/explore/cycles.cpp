@@ -16,7 +16,7 @@ void StartGraph::add(StateIndex target, bool suspect) {
 }
 
 // Depth first: a state met again while it is on the path closes a cycle. A state that was never expanded has no starts.
-bool StartGraph::has_cycle(const AskLimits& ask) const {
+std::vector<StateIndex> StartGraph::find_cycle(const AskLimits& ask) const {
   struct Visit {
     StateIndex state;
     std::uint64_t next;  ///< place of the target to follow next
@@ -43,11 +43,18 @@ bool StartGraph::has_cycle(const AskLimits& ask) const {
         continue;
       }
       const StateIndex next = targets_[visit.next++];
-      if (marks[next] == Mark::on_path) return true;
+      if (marks[next] == Mark::on_path) {
+        std::vector<StateIndex> cycle;
+        do {
+          cycle.insert(cycle.begin(), path.back().state);
+          path.pop_back();
+        } while (cycle.front() != next);
+        return cycle;
+      }
       if (marks[next] == Mark::unseen) enter(next);
     }
   }
-  return false;
+  return {};
 }
 
 std::uint64_t StartGraph::bytes() const {

@@ -22,8 +22,9 @@ class StartGraph {
   /// A start leads to `target`; it is a suspect where the target is not of a later layer.
   void add(StateIndex target, bool suspect);
 
+  /// The states of one cycle, each leading to the next and the last to the first; empty where there is none.
   /// \throws Stopped  when `ask` answered
-  [[nodiscard]] bool has_cycle(const AskLimits& ask) const;
+  [[nodiscard]] std::vector<StateIndex> find_cycle(const AskLimits& ask) const;
 
   [[nodiscard]] std::uint64_t bytes() const;
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <new>
+#include <set>
 
 #include "explore/choose.hpp"
 #include "explore/cycles.hpp"
@@ -152,8 +153,19 @@ class Search {
     for (Question& q : questions_) {
       if (q.open() && q.pending) refute(q, *q.pending);
     }
-    if (!finished() && starts_.has_cycle(any_limit())) {
-      throw semantics::Contradiction("a run comes back to a state that it has left, against semantics 5.k");
+    if (!finished()) name_endless(starts_.find_cycle(any_limit()));
+  }
+
+  // The devices whose starts lead from each state of the cycle to the next.
+  void name_endless(const std::vector<StateIndex>& cycle) {
+    for (std::size_t i = 0; i < cycle.size(); ++i) {
+      const StateIndex next = cycle[(i + 1) % cycle.size()];
+      expander_.open(store_[cycle[i]]);
+      for (const Event& event : expander_.events()) {
+        if (event.kind != Event::Kind::started) continue;
+        expander_.take(event, sentry_.ties());
+        if (store_.find(expander_.packed_next()) == next) endless_.insert(event.device());
+      }
     }
   }
 
@@ -174,6 +186,7 @@ class Search {
     all.a_kept_device_led = sentry_.a_kept_device_led();
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
+    all.endless.assign(endless_.begin(), endless_.end());
     return all;
   }
 
@@ -194,6 +207,7 @@ class Search {
   StateIndex next_ = 0;    ///< the state to expand next
   StartGraph starts_;
   bool completed_ = false;
+  std::set<DeviceId> endless_;
   std::optional<Reason> stopped_;
 };
 

@@ -36,12 +36,15 @@ struct Exploration {
   bool a_kept_device_led = false;  ///< 6.e, of the states visited
   bool a_run_completed = false;    ///< 6.e: a complete state at rest was visited
   std::vector<UnstatedTie> ties;   ///< ascending
+  /// Devices whose starts follow one another in a circle, against semantics 5.k; empty as the lemma says. Looked for
+  /// where every state was visited.
+  std::vector<DeviceId> endless;
 };
 
 /// Explores under `budget` until every asked property is refuted or every state is visited. With an observer, or with
 /// nothing asked, every state is visited. Asks for what docs/semantics.md, section 6 lets be asked together: the caller
 /// sees to it that properties asked without faults come with an empty budget.
-/// \throws semantics::Contradiction  where a lemma of the semantics does not hold (4.5.c, 5.k)
+/// \throws Contradiction  where cairn breaks a promise of its own
 [[nodiscard]] Exploration explore(const semantics::World& world, const FaultBudget& budget,
                                   const std::vector<AskedProperty>& asked, const Guard& guard,
                                   Observer* observer = nullptr);

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <bit>
 
-#include "semantics/settle.hpp"
+#include "base/contradiction.hpp"
 
 namespace cairn::explore {
 
@@ -16,7 +16,7 @@ std::size_t width_of(std::uint64_t largest) {
 template <class T>
 std::uint64_t code_of(const Values<T>& values, T value) {
   const auto found = std::find(values.begin(), values.end(), value);
-  if (found == values.end()) throw semantics::Contradiction("a state holds a value that no step or site entry gives");
+  if (found == values.end()) throw Contradiction("a state holds a value that no step or site entry gives");
   return static_cast<std::uint64_t>(found - values.begin());
 }
 

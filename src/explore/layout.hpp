@@ -20,7 +20,7 @@ class Layout {
   [[nodiscard]] std::size_t words() const { return words_; }
 
   /// Writes `s` to words() words at `out`.
-  /// \throws semantics::Contradiction where a value stands in `s` that was thought impossible.
+  /// \throws Contradiction where a value stands in `s` that was thought impossible.
   void pack(const State& s, std::uint64_t* out) const;
 
   /// Reads what was packed into `out`, which must be a state of the same world: what never changes is not touched.

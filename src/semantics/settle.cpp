@@ -172,7 +172,7 @@ void carry_out(const PassPlan& plan, State& s) {
 void settle(const World& world, State& s, Scratch& scratch, Watcher& watcher) {
   derive(world, s, scratch.derived);
   watcher.see(s, scratch.derived);
-  for (int unsettled = 0;; ++unsettled) {
+  while (true) {
     plan_pass(world, s, scratch.derived, scratch.plan);
     if (scratch.plan.changes_nothing()) return;
     watcher.foresee(s, scratch.derived, scratch.plan);
@@ -181,9 +181,6 @@ void settle(const World& world, State& s, Scratch& scratch, Watcher& watcher) {
       // 4.5.b: only leaders changed, and nothing that is derived depends on them.
       watcher.see(s, scratch.derived);
       return;
-    }
-    if (unsettled == most_unsettled_passes) {
-      throw Contradiction("a state did not settle within the passes that semantics 4.5.c allows");
     }
     derive(world, s, scratch.derived);
     watcher.see(s, scratch.derived);

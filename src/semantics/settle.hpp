@@ -2,7 +2,6 @@
 /// Semantics 4, Settling: clashes, contests and who restarts.
 #pragma once
 
-#include <stdexcept>
 #include <utility>
 #include <vector>
 
@@ -33,15 +32,6 @@ void plan_pass(const World& world, const State& s, const Derived& derived, PassP
 /// Lets the plan take effect (4.3).
 void carry_out(const PassPlan& plan, State& s);
 
-/// A promise of the semantics that does not hold: an error in cairn or in the text, never in the input.
-class Contradiction : public std::logic_error {
- public:
-  using std::logic_error::logic_error;
-};
-
-/// 4.5.c: the largest number of unsettled passes in a row.
-inline constexpr int most_unsettled_passes = 2;
-
 /// Sees every state that the properties look at (4.6), and what settling is about to do.
 class Watcher {
  public:
@@ -59,7 +49,8 @@ struct Scratch {
 };
 
 /// 4.5: passes until the state is settled. Afterwards `scratch.derived` is that of the settled state.
-/// \throws Contradiction when 4.5.c does not hold.
+/// It comes to an end: an unsettled pass takes down or holds a device that was up, and none comes up. (Lemma 4.5.c says
+/// that there are never more than two such passes in a row; docs/semantics-questions.md has a model with three.)
 void settle(const World& world, State& s, Scratch& scratch, Watcher& watcher);
 
 }  // namespace cairn::semantics

@@ -34,11 +34,11 @@ class Counter final : public explore::Observer {
     ++states;
     offered += events.size();
   }
-  void taken(const State&, const Event&, Refusal, const State&) override { ++events; }
+  void taken(const State&, const Event&, Refusal, const State&) override { ++taken_events; }
 
   std::size_t states = 0;
   std::size_t offered = 0;
-  std::size_t events = 0;
+  std::size_t taken_events = 0;
 };
 
 }  // namespace
@@ -128,7 +128,7 @@ TEST_CASE("an observer sees every state once and every event that may happen in 
   CHECK(all.answers.front().refutation);
   CHECK(counter.states == all.explored);
   CHECK(counter.states == 108);
-  CHECK(counter.events == counter.offered);
+  CHECK(counter.taken_events == counter.offered);
 }
 
 TEST_CASE("ties that the site does not decide are told") {

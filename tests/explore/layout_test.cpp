@@ -4,10 +4,10 @@
 
 #include <random>
 
+#include "base/contradiction.hpp"
 #include "explore/expander.hpp"
 #include "explore/quayside.hpp"
 #include "explore/ties.hpp"
-#include "semantics/settle.hpp"
 #include "semantics/state.hpp"
 
 using namespace cairn;
@@ -58,5 +58,5 @@ TEST_CASE("a value that nothing brings about is not stored in silence") {
   State s = semantics::initial_state(world, {});
   s.devices.back().number = 7;  // the joiner's number is 1, and 3 after its step
   std::vector<std::uint64_t> packed(layout.words());
-  CHECK_THROWS_AS(layout.pack(s, packed.data()), semantics::Contradiction);
+  CHECK_THROWS_AS(layout.pack(s, packed.data()), Contradiction);
 }
