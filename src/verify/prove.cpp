@@ -4,8 +4,8 @@
 
 #include <algorithm>
 
-#include "explore/explore.hpp"
 #include "base/contradiction.hpp"
+#include "explore/explore.hpp"
 #include "verify/audit.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
