@@ -10,7 +10,7 @@ namespace cairn {
 
 /// A stretch of one line of one input file.
 struct Span {
-  std::string file;  ///< As the user or the naming file wrote it; "-" is standard input.
+  std::string file;  ///< As the user wrote it, or joined with the naming file's folder; "-" is standard input.
   int line = 0;      ///< From 1; 0 where the whole file is meant.
   int column = 0;    ///< From 1, counted in characters (Unicode code points); 0 where the whole line is meant.
   int length = 1;    ///< Characters covered, at least 1.

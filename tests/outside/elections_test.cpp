@@ -8,6 +8,7 @@
 // RFC 9568 (virtual router redundancy), sections 5.2.4 and 6.4: the higher priority wins, 1 to 254 where the router is
 // not the owner of the address, by default 100; on equal priorities the greater primary address, "based on an unsigned
 // integer comparison of the IPvX addresses in network byte order".
+// Both rules are written down from memory.
 #include <algorithm>
 #include <cstdint>
 #include <functional>
