@@ -43,3 +43,24 @@ quietly() {
   fi
   rm -f "$log"
 }
+
+# stage NAME MINUTES COMMAND…: runs one of several checks, within its time, with its output also in `logs`; where it fails,
+# `failed` has its name and the others go on.
+failed=()
+stage() {
+  local name=$1 minutes=$2 began=$SECONDS
+  shift 2
+  mkdir -p "$logs"
+  say "$name"
+  if ! timeout --kill-after=30 "${minutes}m" "$@" </dev/null 2>&1 | tee "$logs/$name.log"; then
+    failed+=("$name")
+  fi
+  echo "$name took $((SECONDS - began)) seconds"
+}
+
+# Ends the script: with status 1 where a stage has failed, and says which.
+finish_stages() {
+  [[ ${#failed[@]} -gt 0 ]] || exit 0
+  printf 'failed: %s\n' "${failed[*]}" >&2
+  exit 1
+}
