@@ -20,7 +20,7 @@ namespace cairn::semantics {
 [[nodiscard]] bool reachable(const State& s, const Derived& derived, DeviceId d, DeviceId v);
 
 /// 5.d, right column: why the step would be refused, or Refusal::none.
-[[nodiscard]] Refusal refusal_of(const World& world, const State& s, const Derived& derived, StepId step);
+[[nodiscard]] Refusal refusal_of(const World& world, const State& s, const Derived& derived, StepId id);
 
 /// Every event that may happen in the settled state `s`, in the order of Event: steps in file order, starts in the
 /// site's order, then faults kind by kind. `out` is cleared first.

@@ -37,6 +37,7 @@ Loss find_fatal_loss(const World& world, const State& s, std::int64_t k, const s
     derive(world, after, derived);
     if (!goal_stack_apart(world, derived)) continue;
     std::vector<CableId> fatal;
+    fatal.reserve(size);
     for (const std::size_t i : chosen) fatal.push_back(cables[i]);
     return {false, std::move(fatal)};
   } while (advance(chosen, cables.size()));

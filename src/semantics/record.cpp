@@ -19,8 +19,8 @@ std::vector<Contest> contests_of(const PassPlan& plan) {
   return contests;
 }
 
-void keep_first(std::optional<Breach>& kept, std::optional<Breach> found) {
-  if (!kept) kept = std::move(found);
+void keep_first(std::optional<Breach>& kept, const std::optional<Breach>& found) {
+  if (!kept) kept = found;
 }
 
 }  // namespace

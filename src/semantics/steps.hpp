@@ -7,7 +7,7 @@
 namespace cairn::semantics {
 
 /// The effect of a step that is not refused, but for its becoming done.
-void take_effect(const World& world, State& s, const Derived& derived, StepId step);
+void take_effect(const World& world, State& s, const Derived& derived, StepId id);
 
 /// 5.f: the priority of d and its ports' `enabled` and `side` in startup become the platform's factory values.
 void reset_startup(const World& world, State& s, DeviceId d);

@@ -86,6 +86,7 @@ class Prover {
   // Semantics 5.k. The lemma has counterexamples: docs/semantics-questions.md.
   [[nodiscard]] std::string endless_run(const std::vector<DeviceId>& devices) const {
     std::vector<std::string_view> names;
+    names.reserve(devices.size());
     for (const DeviceId d : devices) names.push_back(model_[d].name);
     return fmt::format(
         "a run need not end: {} restart one another for ever, where semantics 5.k says that every run ends (see "

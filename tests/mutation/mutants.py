@@ -305,7 +305,7 @@ MUTANTS = [
     ("6.f settling is not watched", "record.cpp", "    keep_first(recorder_.breach_, broken_by(recorder_.world_, s, plan, *recorder_.watched_));\n", ""),
     ("6.f states are not watched", "record.cpp", "    keep_first(recorder_.breach_, broken_in(recorder_.world_, s, derived, *recorder_.watched_));\n", ""),
     ("6.f steps are not watched", "record.cpp", "  if (watched_) keep_first(breach_, broken_by(world_, moment.before, event, moment.refusal, *watched_));\n", ""),
-    ("6.f the last breach is told", "record.cpp", "  if (!kept) kept = std::move(found);", "  if (found) kept = std::move(found);"),
+    ("6.f the last breach is told", "record.cpp", "  if (!kept) kept = found;", "  if (found) kept = found;"),
     # 8, Conditions
     ("Semantics 8 = is !=", "conditions.cpp", "return a == b;", "return a != b;"),
     ("Semantics 8 != is =", "conditions.cpp", "return a != b;", "return a == b;"),
