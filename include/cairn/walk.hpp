@@ -85,6 +85,7 @@ struct Walk {
     complete,  ///< every step is done
     halted,    ///< a check failed
     stuck,     ///< an await never comes true
+    endless,   ///< starts lead back to a state that the run has left, against semantics 5.k
     events,    ///< the given events are used up
   };
 

@@ -134,6 +134,11 @@ class WalkTeller {
       case Walk::End::stuck:
         say("Stuck", fmt::format("The run ends early: {}.", steps_left()));
         break;
+      case Walk::End::endless:
+        say("Endless", fmt::format("The run comes back to where it was: {} restart one another for ever. Do not carry "
+                                   "this procedure out (docs/semantics-questions.md).",
+                                   report::listed(restarting())));
+        break;
       case Walk::End::events:
         say("End", "Here the events end.");
         break;
@@ -143,6 +148,18 @@ class WalkTeller {
       say("Refused", fmt::format("{} refused.", refused == 1 ? "1 step was" : fmt::format("{} steps were", refused)));
     tell_goal();
     tell_leaders();
+  }
+
+  // Of an endless run: whose starts lead from the state that it comes back to, to that state.
+  [[nodiscard]] std::vector<std::string> restarting() const {
+    std::vector<std::string> names;
+    for (std::size_t i = walk_.moments.size(); i-- > 0;) {
+      const Moment& moment = walk_.moments[i];
+      const std::string& name = model_[moment.event.device()].name;
+      if (std::find(names.begin(), names.end(), name) == names.end()) names.insert(names.begin(), name);
+      if (moment.before == walk_.last()) break;
+    }
+    return names;
   }
 
   void tell_stuck(const Step& step) {

@@ -51,19 +51,48 @@ class Pace {
   const World& world_;
 };
 
+/// Notices a run without end. Every event of a walk but a start makes a step done for good, so that only starts since
+/// the last step can lead back to a state that was left (see explore/cycles.hpp).
+class Return {
+ public:
+  explicit Return(const State& initial) : left_{initial} {}
+
+  /// True when `s`, to which `event` led, has been left before.
+  bool to(const State& s, const Event& event) {
+    if (event.kind != Event::Kind::started) left_.clear();
+    if (std::find(left_.begin(), left_.end(), s) != left_.end()) return true;
+    left_.push_back(s);
+    return false;
+  }
+
+ private:
+  std::vector<State> left_;
+};
+
+Walk::End end_of(const State& s) {
+  if (semantics::complete(s)) return Walk::End::complete;
+  return s.halted ? Walk::End::halted : Walk::End::stuck;
+}
+
 }  // namespace
 
 Walk walk(const Model& model) {
   const World world(model);
   const Pace pace(world);
   Recorder recorder(world, FaultBudget{}, std::nullopt);
-  while (const auto event = pace.next(recorder.state(), recorder.derived())) recorder.take(*event);
-  const State& end = recorder.state();
-  const bool halted = end.halted;
-  const bool complete = semantics::complete(end);
-  std::vector<StepId> waiting = pace.waiting(end);
+  Return returns(recorder.state());
+  bool endless = false;
+  while (!endless) {
+    const auto event = pace.next(recorder.state(), recorder.derived());
+    if (!event) break;
+    recorder.take(*event);
+    endless = returns.to(recorder.state(), *event);
+  }
+  const Walk::End end = endless ? Walk::End::endless : end_of(recorder.state());
+  std::vector<StepId> waiting;
+  if (end == Walk::End::stuck) waiting = pace.waiting(recorder.state());
   Walk walk = std::move(recorder).finish();
-  walk.end = complete ? Walk::End::complete : halted ? Walk::End::halted : Walk::End::stuck;
+  walk.end = end;
   walk.waiting = std::move(waiting);
   return walk;
 }

@@ -61,7 +61,12 @@ Difference compare_walk(const Model& model, const FaultBudget& budget, const Wal
   return {};
 }
 
-Difference compare_plain_walk(const Model& model) {
+bool endless(const naive::Exploration& exploration) {
+  return std::any_of(exploration.answers.begin(), exploration.answers.end(),
+                     [](const naive::Answer& answer) { return answer.cycle; });
+}
+
+Difference compare_plain_walk(const Model& model, const naive::Exploration& exploration) {
   const Walk plain = walk(model);
   naive::Happening now = naive::begin(model, {});
   for (const Moment& moment : plain.moments) {
@@ -71,8 +76,11 @@ Difference compare_plain_walk(const Model& model) {
     }
     now = naive::happen(model, now.settled(), moment.event);
   }
-  if (!naive::at_rest(model, now.settled())) return "the run without faults ends before it is at rest";
-  if (naive::complete(model, now.settled()) != (plain.end == Walk::End::complete)) {
+  if (plain.end == Walk::End::endless) {
+    if (!endless(exploration)) return "the run without faults is taken for endless";
+  } else if (!naive::at_rest(model, now.settled())) {
+    return "the run without faults ends before it is at rest";
+  } else if (naive::complete(model, now.settled()) != (plain.end == Walk::End::complete)) {
     return "the run without faults ends otherwise";
   }
   return compare_walk(model, {}, plain, plain.moments.size());
@@ -129,11 +137,6 @@ Difference compare_verdict(const Model& model, const naive::Answer& answer, cons
   return {};
 }
 
-bool endless(const naive::Exploration& exploration) {
-  return std::any_of(exploration.answers.begin(), exploration.answers.end(),
-                     [](const naive::Answer& answer) { return answer.cycle; });
-}
-
 /// Semantics 4.5.c. The lemma, like 5.k, rests on links that do not depend on other cables: where `side-leads-to:
 /// one-neighbour` is the rule, a device that goes down can form a link between others, and one that comes up can cut
 /// it again. There the two are counted, not demanded.
@@ -155,7 +158,7 @@ Difference compare_answers(const Model& model, const naive::Exploration& explora
     const Difference difference = compare_verdict(model, answer, report.value().properties[i]);
     if (!difference.empty()) return std::string(name_of(answer.asked.property)) + ": " + difference;
   }
-  return endless(exploration) ? "" : compare_plain_walk(model);
+  return compare_plain_walk(model, exploration);
 }
 
 }  // namespace

@@ -175,3 +175,21 @@ TEST_CASE("5.k does not hold where a side leads to one neighbour and orphans res
   b.platform().orphans = Orphans::carry_on;
   CHECK_FALSE(CycleSearch(b.model()).finds_one());
 }
+
+TEST_CASE("5.k does not hold where a side leads to one neighbour and orphans carry on") {
+  ModelBuilder b;
+  b.platform().side_leads_to = SideLeadsTo::one_neighbour;
+  b.platform().orphans = Orphans::carry_on;
+  b.platform().facing = Facing::any;
+  b.platform().election = {ElectionKey::number};
+  const DeviceId a = b.device("a", {.number = 5});
+  const DeviceId east_of_d = b.device("b", {.number = 7});
+  const DeviceId c = b.device("c", {.number = 9});
+  const DeviceId d =
+      b.device("d", {.number = 1, .ports = {{.name = "p", .side = Side::east}, {.name = "q", .side = Side::east}}});
+  b.cable(b.west(east_of_d), b.port(d, "q"));
+  b.cable(b.east(east_of_d), b.west(c));
+  b.cable(b.port(d, "p"), b.east(a));
+  b.cable(b.east(c), b.west(a));
+  CHECK(CycleSearch(b.model()).finds_one());
+}
