@@ -131,10 +131,11 @@ void tell_counts(Page& page, const Report& report) {
 void tell_contradictions(Page& page, const Report& report) {
   if (!report.contradicted()) return;
   page.line();
-  page.paragraph(2,
-                 "This is an error in cairn, not in your procedure. Nothing is claimed, not even by the lines above. "
-                 "Please report it, with the three files.",
-                 Tone::bad);
+  page.paragraph(
+      2,
+      "Cairn is wrong here, or the semantics that it follows is. Nothing is claimed: do not act on the lines above. "
+      "Please report it, with the three files.",
+      Tone::bad);
 }
 
 /// Tells the refutations one after the other, in the order asked: those by the same events together, and no long
