@@ -7,6 +7,7 @@
 #include "semantics/settle.hpp"
 #include "spec/random_models.hpp"
 #include "support/run.hpp"
+#include "support/second_neighbour.hpp"
 
 using namespace cairn;
 using namespace cairn::test;
@@ -160,20 +161,8 @@ TEST_CASE("4.5.c does not hold where a side leads to one neighbour, and settling
 // The same doubt: d's west leads to e and f. Whichever of the two is up alone joins d; the second to come up cuts both
 // off, restarts e as an orphan, and then meets d as a leader of its own and restarts too.
 TEST_CASE("5.k does not hold where a side leads to one neighbour and orphans restart") {
-  ModelBuilder b;
-  b.platform().side_leads_to = SideLeadsTo::one_neighbour;
-  b.platform().orphans = Orphans::restart;
-  const DeviceId d =
-      b.device("d", {.priority = 9, .ports = {{.name = "p", .side = Side::west}, {.name = "q", .side = Side::west}}});
-  const DeviceId e = b.device("e");
-  const DeviceId f = b.device("f", {.on = false});
-  b.cable(b.east(e), b.port(d, "p"));
-  b.cable(b.east(f), b.port(d, "q"));
-  b.stack(d, {d, e});
-  b.power_on(f);
-  CHECK(CycleSearch(b.model()).finds_one());
-  b.platform().orphans = Orphans::carry_on;
-  CHECK_FALSE(CycleSearch(b.model()).finds_one());
+  CHECK(CycleSearch(SecondNeighbour(Orphans::restart).b.model()).finds_one());
+  CHECK_FALSE(CycleSearch(SecondNeighbour(Orphans::carry_on).b.model()).finds_one());
 }
 
 TEST_CASE("5.k does not hold where a side leads to one neighbour and orphans carry on") {

@@ -4,6 +4,7 @@
 #include <variant>
 
 #include "support/run.hpp"
+#include "support/second_neighbour.hpp"
 
 using namespace cairn;
 using namespace cairn::test;
@@ -238,18 +239,7 @@ TEST_CASE("5.j the walk ends complete with every start done, stuck at an await, 
 
 // docs/semantics-questions.md, 2: e and f restart one another for ever.
 TEST_CASE("5.k a walk that comes back to a state that it has left ends there") {
-  ModelBuilder b;
-  b.platform().side_leads_to = SideLeadsTo::one_neighbour;
-  b.platform().orphans = Orphans::restart;
-  const DeviceId d =
-      b.device("d", {.priority = 9, .ports = {{.name = "p", .side = Side::west}, {.name = "q", .side = Side::west}}});
-  const DeviceId e = b.device("e");
-  const DeviceId f = b.device("f", {.on = false});
-  b.cable(b.east(e), b.port(d, "p"));
-  b.cable(b.east(f), b.port(d, "q"));
-  b.stack(d, {d, e});
-  b.power_on(f);
-  const Walk whole = walk(b.model());
+  const Walk whole = walk(SecondNeighbour(Orphans::restart).b.model());
   CHECK(whole.end == Walk::End::endless);
   CHECK(whole.waiting.empty());
   // The last state was left before, and only starts lead from there to here.

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "support/model_builder.hpp"
+#include "support/second_neighbour.hpp"
 
 using namespace cairn;
 using namespace cairn::test;
@@ -88,20 +89,9 @@ TEST_CASE("what came from factory values is told per device") {
 
 // docs/semantics-questions.md, 2: e and f restart one another for ever.
 TEST_CASE("5.k where a run need not end, nothing is claimed but what is refuted") {
-  ModelBuilder b;
-  b.platform().side_leads_to = SideLeadsTo::one_neighbour;
-  b.platform().orphans = Orphans::restart;
-  const DeviceId d =
-      b.device("d", {.priority = 9, .ports = {{.name = "p", .side = Side::west}, {.name = "q", .side = Side::west}}});
-  const DeviceId e = b.device("e");
-  const DeviceId f = b.device("f", {.on = false});
-  b.cable(b.east(e), b.port(d, "p"));
-  b.cable(b.east(f), b.port(d, "q"));
-  b.stack(d, {d, e});
-  b.power_on(f);
   ProveOptions options;
   options.properties = {{Property::no_split, 0}, {Property::no_clash, 0}};
-  const Report report = prove(b.model(), options).value();
+  const Report report = prove(SecondNeighbour(Orphans::restart).b.model(), options).value();
   CHECK(report.contradicted());
   CHECK(report.properties[0].verdict == Verdict::refuted);
   CHECK(report.properties[1].verdict == Verdict::undecided);
