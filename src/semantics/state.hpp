@@ -12,7 +12,7 @@ namespace cairn::semantics {
 
 /// 2.a `senior(d, e)`: d has been up longer than e.
 [[nodiscard]] inline bool senior(const State& s, DeviceId d, DeviceId e) {
-  return s[d].seniority != 0 && s[e].seniority != 0 && s[d].seniority < s[e].seniority;
+  return s[d].seniority != 0 && s[d].seniority < s[e].seniority;
 }
 
 /// 4.1: d is up and has no leader.
