@@ -50,8 +50,10 @@ struct Refutation {
   Trace events;
 };
 
-/// The first refutation in a verdict document (of `property`, where given). `file` names the document in problems.
+/// The first refutation in a verdict document (of `property` and, for tolerates-loss, of `k`, where given). `file`
+/// names the document in problems.
 [[nodiscard]] Result<Refutation> read_refutation(const Model& model, const std::string& text, const std::string& file,
-                                                 const std::optional<Property>& property = {});
+                                                 const std::optional<Property>& property = {},
+                                                 const std::optional<std::int64_t>& k = {});
 
 }  // namespace cairn

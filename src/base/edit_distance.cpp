@@ -31,6 +31,10 @@ std::string lower(std::string_view word) {
   return out;
 }
 
+std::size_t common_prefix(std::string_view a, std::string_view b) {
+  return static_cast<std::size_t>(std::mismatch(a.begin(), a.end(), b.begin(), b.end()).first - a.begin());
+}
+
 }  // namespace
 
 std::string nearest(std::string_view word, std::span<const std::string_view> candidates) {
@@ -47,7 +51,11 @@ std::string nearest(std::string_view word, std::span<const std::string_view> can
     if (small != word || small_candidate != candidate) {
       distance = std::min(2 * edit_distance(word, candidate), distance + 1);
     }
-    if (distance < best) {
+    // Of two as near, the one that begins alike for longer: `power-of` is meant to be `power-off`, not `power-on`.
+    const bool as_near = distance == best && !found.empty();
+    const bool nearer =
+        distance < best || (as_near && common_prefix(small, small_candidate) > common_prefix(small, lower(found)));
+    if (nearer) {
       best = distance;
       found = candidate;
     }

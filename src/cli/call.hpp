@@ -26,6 +26,7 @@ struct WalkCall {
   std::string file;
   std::optional<std::string> verdict;  ///< a document with a refutation to walk
   std::optional<Property> property;    ///< which of its refutations
+  std::optional<std::int64_t> k;       ///< of tolerates-loss, the one with this number of cables
 };
 
 /// cairn lint

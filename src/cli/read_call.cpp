@@ -94,6 +94,13 @@ std::string read_asked(const std::string& text, AskedProperty& asked) {
   return {};
 }
 
+/// Of a refutation that is looked for: also "tolerates-loss" without its number.
+std::string check_wanted(const std::string& text) {
+  if (text.find('=') == std::string::npos) return check_property_name(text);
+  AskedProperty asked;
+  return read_asked(text, asked);
+}
+
 std::string check_asked(const std::string& text) {
   AskedProperty asked;
   return read_asked(text, asked);
@@ -144,6 +151,7 @@ class CommandLine {
         ->option_text("NAME")
         ->group("Instead of what the procedure asks for")
         ->expected(1)
+        ->allow_extra_args(false)  // what follows its one name is a file, or another option
         ->check(check_asked)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     declare_fault("--cable-breaks", prove_call_.options.cable_breaks, "So many cables may break");
@@ -168,7 +176,7 @@ class CommandLine {
     walk_->add_option("--events", walk_call_.verdict, "Walk a refutation in this verdict")->option_text("VERDICT.json");
     walk_->add_option("--property", walk_property_, "The one of this property; else the first")
         ->option_text("NAME")
-        ->check(check_property_name)
+        ->check(check_wanted)
         ->needs("--events");
   }
 
@@ -262,7 +270,14 @@ class CommandLine {
   }
 
   WalkCall walk_call() {
-    if (!walk_property_.empty()) walk_call_.property = property_named(walk_property_);
+    if (walk_property_.find('=') != std::string::npos) {
+      AskedProperty asked;
+      read_asked(walk_property_, asked);
+      walk_call_.property = asked.property;
+      walk_call_.k = asked.k;
+    } else if (!walk_property_.empty()) {
+      walk_call_.property = property_named(walk_property_);
+    }
     return walk_call_;
   }
 

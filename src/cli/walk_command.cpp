@@ -35,7 +35,7 @@ int walk_refutation(const Model& model, const WalkCall& call, const Files& files
   const auto content = files.read(file);
   if (const auto* unreadable = std::get_if<Unreadable>(&content))
     return refuse(problem_of(file, "cannot be read: " + unreadable->reason));
-  const auto refutation = read_refutation(model, std::get<std::string>(content), file, call.property);
+  const auto refutation = read_refutation(model, std::get<std::string>(content), file, call.property, call.k);
   if (!refutation) return refuse(refutation.problems());
   const Refutation& read = refutation.value();
   const auto walked = replay(model, read.faults, read.asked, read.events);

@@ -47,7 +47,8 @@ class VerdictReader {
     return json_.is_object() && json_.value("procedure", Json()) == model_.procedure.title;
   }
 
-  [[nodiscard]] Refutation refutation(const std::optional<Property>& wanted) const {
+  [[nodiscard]] Refutation refutation(const std::optional<Property>& wanted,
+                                      const std::optional<std::int64_t>& k) const {
     for (const Json& entry : field(json_, "properties", Json::value_t::array)) {
       const std::string name = text(entry, "name");
       const auto property = property_named(name);
@@ -56,12 +57,14 @@ class VerdictReader {
       Refutation refutation;
       refutation.asked.property = *property;
       if (*property == Property::tolerates_loss) refutation.asked.k = number(entry, "k");
+      if (k && *k != refutation.asked.k) continue;
       refutation.faults = faults();
       for (const Json& event : field(entry, "events", Json::value_t::array)) refutation.events.push_back(read(event));
       return refutation;
     }
-    unfit(file_, wanted ? fmt::format("it holds no refutation of {}", name_of(*wanted))
-                        : std::string("it holds no refutation: no property is refuted in it"));
+    unfit(file_, wanted
+                     ? fmt::format("it holds no refutation of {}{}", name_of(*wanted), k ? fmt::format("={}", *k) : "")
+                     : std::string("it holds no refutation: no property is refuted in it"));
   }
 
  private:
@@ -158,11 +161,11 @@ std::vector<Json> documents(const std::string& text, const std::string& file) {
 }  // namespace
 
 Result<Refutation> read_refutation(const Model& model, const std::string& text, const std::string& file,
-                                   const std::optional<Property>& property) {
+                                   const std::optional<Property>& property, const std::optional<std::int64_t>& k) {
   try {
     for (const Json& json : documents(text, file)) {
       const VerdictReader reader(model, file, json);
-      if (reader.is_about_the_model()) return reader.refutation(property);
+      if (reader.is_about_the_model()) return reader.refutation(property, k);
     }
     unfit(file, fmt::format("it holds no verdict on {}", in_ticks(model.procedure.title)),
           "a verdict on this very procedure");

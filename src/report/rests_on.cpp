@@ -44,10 +44,27 @@ void tell_faults(Page& page, const Report& report) {
   }
 }
 
+// 6.8: "the k breaks", in the end, whatever the budget is.
+std::vector<std::string> losses(const Report& report) {
+  std::vector<std::string> losses;
+  for (const PropertyVerdict& p : report.properties) {
+    if (p.asked.property != Property::tolerates_loss) continue;
+    losses.push_back(fmt::format("{} {}", p.asked.k, p.asked.k == 1 ? "cable" : "cables"));
+  }
+  return losses;
+}
+
+void tell_losses(Page& page, const Report& report) {
+  const std::vector<std::string> all = losses(report);
+  if (all.empty()) return;
+  say(page, "Losses", fmt::format("Any {} at once, when every step is done, for tolerates-loss.", listed(all)));
+}
+
 void tell_faults_left_out(Page& page, const Report& report) {
   const FaultBudget& faults = report.faults;
   std::vector<std::string> left_out;
-  if (faults.cable_breaks == 0) left_out.emplace_back("cables that break");
+  if (faults.cable_breaks == 0)
+    left_out.emplace_back(losses(report).empty() ? "cables that break" : "cables that break on the way");
   if (faults.crashes == 0) left_out.emplace_back("devices that crash");
   if (faults.omissions == 0) left_out.emplace_back("steps that are forgotten");
   if (faults.late_starts == 0) left_out.emplace_back("starts so late that a device leads by itself");
@@ -147,6 +164,7 @@ void tell_rests_on(Page& page, const Model& model, const Report& report) {
   page.heading("What this rests on");
   page.line();
   tell_faults(page, report);
+  tell_losses(page, report);
   tell_faults_left_out(page, report);
   tell_rules(page, model);
   tell_ties(page, model, report.rests_on.ties);

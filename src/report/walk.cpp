@@ -129,7 +129,7 @@ class WalkTeller {
         say("Complete", "Every step is done.");
         break;
       case Walk::End::halted:
-        say("Halted", fmt::format("A check failed, and {}.", steps_left()));
+        say("Halted", all_done() ? "A check failed." : fmt::format("A check failed, and {}.", steps_left()));
         break;
       case Walk::End::stuck:
         say("Stuck", fmt::format("The run ends early: {}.", steps_left()));
@@ -182,6 +182,11 @@ class WalkTeller {
       if (s.devices[i].leader == DeviceId(i)) leaders.push_back(model_.site.devices[i].name);
     }
     say("Leads", leaders.empty() ? "No device." : report::listed(leaders) + ".");
+  }
+
+  [[nodiscard]] bool all_done() const {
+    const auto& done = walk_.last().done;
+    return std::count(done.begin(), done.end(), 0) == 0;
   }
 
   [[nodiscard]] std::string steps_left() const {

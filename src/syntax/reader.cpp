@@ -252,7 +252,7 @@ const Node* Fields::require(std::string_view key) {
   const Node* value = find(key);
   const bool reported = std::find(meant_.begin(), meant_.end(), key) != meant_.end();
   if (value == nullptr && is_mapping_ && !reported) {
-    problems_.add(node_.place, fmt::format("{} has no `{}`", what_, key));
+    problems_.add(node_.place, fmt::format("`{}` is missing: {} needs it", key, what_));
   }
   return value;
 }

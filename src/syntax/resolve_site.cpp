@@ -184,7 +184,9 @@ class SiteResolver {
     }
     const auto& draft = draft_.devices[member.value];
     const bool open = draft.number && !draft.number->parameter.empty();
-    if (open || !draft.sound || !platform_known_ || !numbers_.contains(device.number)) return;
+    // A number out of range has been told already, and the factory's stands in for it.
+    const bool replaced = draft.number && draft.number->number != device.number;
+    if (open || replaced || !draft.sound || !platform_known_ || !numbers_.contains(device.number)) return;
     const auto [other, is_new] = holder.emplace(device.number, member);
     if (is_new) return;
     problems_.add(name.place,

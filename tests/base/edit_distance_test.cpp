@@ -1,6 +1,8 @@
 #include "base/edit_distance.hpp"
 
 #include <array>
+#include <string_view>
+#include <vector>
 
 #include <doctest/doctest.h>
 
@@ -40,6 +42,8 @@ TEST_CASE("nearest: the fewest edits, the first among equals") {
   CHECK(nearest("yard-3", known) == "yard-2");
   CHECK(nearest("YARD-1", known) == "yard-1");
   CHECK(nearest("quay", known).empty());
+  const std::vector<std::string_view> verbs = {"power-on", "power-off"};
+  CHECK(nearest("power-of", verbs) == "power-off");  // as near as power-on, and beginning alike for longer
   CHECK(nearest("", known).empty());
 }
 

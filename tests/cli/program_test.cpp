@@ -4,6 +4,7 @@
 #include <sysexits.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <chrono>
 #include <nlohmann/json.hpp>
 #include <thread>
@@ -56,6 +57,35 @@ TEST_CASE("0 where all is proved, 1 where something is refuted, 3 where somethin
   CHECK(run({"prove", good, "--time-limit", "0"}).status == 3);
   CHECK(run({"prove", good, "--cable-breaks", "1"}).status == 1);
   CHECK(run({"prove", good, "--property", "tolerates-loss=1"}).status == 1);
+}
+
+TEST_CASE("--property takes one name, and what follows it is a file") {
+  const Workplace place;
+  const std::string good = place.write("good.yaml", quay_text(sound));
+  const std::string bad = place.write("bad.yaml", quay_text(wrong));
+  const Ran ran = run({"prove", "--format", "json", "--property", "no-split", good, bad});
+  CHECK(ran.status == 1);
+  CHECK(std::count(ran.out.begin(), ran.out.end(), '\n') == 2);
+  CHECK(run({"prove", "--property", "no-clash", "no-split", good}).status == 2);  // `no-split` is a file, and missing
+}
+
+TEST_CASE("of several losses the one of the number asked for is walked") {
+  const Workplace place;
+  const std::string good = place.write("good.yaml", quay_text(sound));
+  const Ran proved =
+      run({"prove", "--format", "json", "--property", "tolerates-loss=1", "--property", "tolerates-loss=2", good});
+  CHECK(proved.status == 1);
+  const std::string verdict = place.write("verdict.json", proved.out);
+  const auto breaks = [&](const std::string& property) {
+    const Ran walked = run({"walk", good, "--events", verdict, "--property", property});
+    CHECK(walked.status == 0);
+    std::size_t count = 0;
+    for (std::size_t at = 0; (at = walked.out.find("  fault  ", at)) != std::string::npos; ++at) ++count;
+    return count;
+  };
+  CHECK(breaks("tolerates-loss") == 1);
+  CHECK(breaks("tolerates-loss=2") == 2);
+  CHECK(run({"walk", good, "--events", verdict, "--property", "tolerates-loss=3"}).status == 2);
 }
 
 TEST_CASE("faults are the file's unless the call says otherwise") {

@@ -36,6 +36,7 @@ TEST_CASE("a run that ends early says where, and what it waits for") {
             "            s1 waits for ever for up(quay-3), because quay-3 is off.\n"));
   const std::string halted = walked("  - check: up(quay-3)\n  - save: quay-1\n");
   CHECK(has(halted, "Halted      A check failed, and 1 step is not done.\n"));
+  CHECK(has(walked("  - check: up(quay-3)\n"), "Halted      A check failed.\n"));
 }
 
 TEST_CASE("refused steps are counted, and a missed goal is told") {

@@ -81,11 +81,11 @@ TEST_CASE("all other keys are required") {
     std::string text = "\n" + harbour;
     const auto start = text.find("\n" + std::string(key) + ":") + 1;
     text.erase(start, text.find('\n', start) + 1 - start);
-    CHECK(told(platform(text)) == "harbour.yaml:2:1 a platform has no `" + std::string(key) + "`");
+    CHECK(told(platform(text)) == "harbour.yaml:2:1 `" + std::string(key) + "` is missing: a platform needs it");
   }
   for (const char* key : {"number: 1, ", "priority: 7, ", "enabled: true, "}) {
     const auto name = std::string(key).substr(0, std::string(key).find(':'));
-    CHECK(told(platform(with(harbour, key, ""))) == "harbour.yaml:4:10 `factory` has no `" + name + "`");
+    CHECK(told(platform(with(harbour, key, ""))) == "harbour.yaml:4:10 `" + name + "` is missing: `factory` needs it");
   }
 }
 

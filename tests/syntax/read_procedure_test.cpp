@@ -8,8 +8,9 @@ using namespace cairn::test;
 TEST_CASE("`procedure` and `site` are required; missing steps mean none") {
   CHECK(model("").procedure.steps.empty());
   CHECK(model("").procedure.title == "Append");
-  CHECK(told(load("site: yard.yaml\n" + asks + "steps: []\n")) == "p.yaml:1:1 a procedure has no `procedure`");
-  CHECK(told(load("procedure: x\n" + asks)) == "p.yaml:1:1 a procedure has no `site`");
+  CHECK(told(load("site: yard.yaml\n" + asks + "steps: []\n")) ==
+        "p.yaml:1:1 `procedure` is missing: a procedure needs it");
+  CHECK(told(load("procedure: x\n" + asks)) == "p.yaml:1:1 `site` is missing: a procedure needs it");
   CHECK(told(load("procedure: [x]\nsite: yard.yaml\n" + asks)) == "p.yaml:1:12 `procedure` is a list");
 }
 

@@ -77,11 +77,12 @@ TEST_CASE("ends of cables") {
 }
 
 TEST_CASE("what is required, and what may be empty") {
-  CHECK(told(site("site: x\ndevices: {a: }\n")) == "yard.yaml:1:1 a site has no `platform`");
-  CHECK(told(site("site: x\nplatform: harbour.yaml\n")).find("yard.yaml:1:1 a site has no `devices`") == 0);
+  CHECK(told(site("site: x\ndevices: {a: }\n")) == "yard.yaml:1:1 `platform` is missing: a site needs it");
+  CHECK(told(site("site: x\nplatform: harbour.yaml\n")).find("yard.yaml:1:1 `devices` is missing: a site needs it") ==
+        0);
   CHECK(told(site("site: x\nplatform: harbour.yaml\ndevices:\n")) == "yard.yaml:3:1 `devices` is empty");
   CHECK(site("site: x\nplatform: harbour.yaml\ndevices:\n  a:\ncables:\n").ok());
   CHECK(site("platform: harbour.yaml\ndevices:\n  a:\n").ok());
   CHECK(told(site("site: x\nplatform: harbour.yaml\ndevices: {a: }\nstack:\n")) ==
-        "yard.yaml:4:1 `stack` has no `primary`\nyard.yaml:4:1 `stack` has no `members`");
+        "yard.yaml:4:1 `primary` is missing: `stack` needs it\nyard.yaml:4:1 `members` is missing: `stack` needs it");
 }

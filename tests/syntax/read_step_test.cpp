@@ -90,7 +90,7 @@ TEST_CASE("what a verb does not take") {
   CHECK(step_problem("power-on: [yard-3]") == "p.yaml:5:15 the argument of power-on is a list");
   CHECK(step_problem("power-on:") == "p.yaml:5:5 the argument of power-on is empty");
   CHECK(step_problem("set-number: yard-3") == "p.yaml:5:17 the argument of set-number is `yard-3`");
-  CHECK(step_problem("set-number: {device: yard-3}") == "p.yaml:5:17 set-number has no `to`");
+  CHECK(step_problem("set-number: {device: yard-3}") == "p.yaml:5:17 `to` is missing: set-number needs it");
   CHECK(step_problem("set-number: {device: yard-3, to: nine}") == "p.yaml:5:38 `to` is `nine`");
   CHECK(step_problem("set-side: {port: yard-1/t1, side: none}") == "p.yaml:5:39 `side` is `none`");
   CHECK(step_problem("save: []") == "p.yaml:5:11 `devices` is an empty list");

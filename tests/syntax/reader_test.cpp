@@ -77,7 +77,7 @@ TEST_CASE("fields: unknown, repeated and missing keys") {
   std::string told;
   for (const auto& p : parsed.problems.sorted({"m.yaml"})) told += p.message + '\n';
   CHECK(told ==
-        "a thing has no `size`\n"
+        "`size` is missing: a thing needs it\n"
         "`nmae` is no key of a thing\n"
         "the key `name` stands twice\n"
         "`color` is no key of a thing\n"  // and `colour` is not reported as missing

@@ -132,6 +132,9 @@ TEST_CASE("devices with equal numbers that are in no stack may stand in the site
 
 TEST_CASE("no problem follows from another") {
   CHECK(site_problems(with(yard, "number: 7", "number: 70")) == "yard.yaml:5:20 `number` is 70");
+  // Where the factory's number stands in for it, no clash with that is told.
+  CHECK(site_problems(with(with(yard, "number: 7", "number: 70"), "number: 4", "number: 1")) ==
+        "yard.yaml:5:20 `number` is 70");
   CHECK(site_problems(with(with(yard, "number: 7", "number: x"), "number: 4", "number: y")) ==
         "yard.yaml:4:20 `number` is `y`\nyard.yaml:5:20 `number` is `x`");
   CHECK(
