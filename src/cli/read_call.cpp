@@ -193,7 +193,10 @@ class CommandLine {
   }
 
   void declare_fault(const std::string& name, std::optional<std::int64_t>& count, const std::string& what) {
-    prove_->add_option(name, count, what)
+    // Read by `whole_number` as the check reads it: the library would take 010 for an octal number.
+    prove_
+        ->add_option_function<std::string>(
+            name, [&count](const std::string& text) { count = whole_number(text); }, what)
         ->option_text("N")
         ->group("Instead of the faults that the procedure allows")
         ->check([](const std::string& text) { return at_least(0, text); });
@@ -204,7 +207,10 @@ class CommandLine {
         ->option_text("S")
         ->group("Limits")
         ->check(check_seconds);
-    command->add_option("--memory-limit", megabytes_, "Stop at so many megabytes of states")
+    command
+        ->add_option_function<std::string>(
+            "--memory-limit", [this](const std::string& text) { megabytes_ = whole_number(text); },
+            "Stop at so many megabytes of states")
         ->option_text("MB")
         ->group("Limits")
         ->check([](const std::string& text) { return at_least(1, text); });

@@ -77,7 +77,7 @@ class Search {
     for (; next_ < end; ++next_) {
       if (next_ % 256 == 0 && must_stop()) return;
       expand(next_);
-      if (finished()) return;
+      if (stopped_ || finished()) return;
     }
     settle_pending(depth_);
     layers_.push_back(store_.size());
@@ -87,6 +87,7 @@ class Search {
   bool must_stop() {
     stopped_ = guard_.met(store_.bytes_with(most_new_states) + starts_.bytes());
     if (store_.size() > Store::most_states - most_new_states) stopped_ = Reason::memory;
+    look_again_ = store_.size() + most_new_states;
     guard_.report({store_.size(), store_.size() - next_, depth_, 0});
     return stopped_.has_value();
   }
@@ -104,6 +105,7 @@ class Search {
       if (observer_ != nullptr) observer_->taken(expander_.state(), event, refusal, expander_.next());
       const auto [next, fresh] = store_.insert(expander_.packed_next());
       if (event.kind == Event::Kind::started) starts_.add(next, !fresh && next < layers_.back());
+      if (store_.size() >= look_again_ && must_stop()) break;
     }
     if (expander_.at_rest()) look_at_rest();
     // Only now, since choosing a refutation opens other states.
@@ -190,9 +192,8 @@ class Search {
     return all;
   }
 
-  /// More than the successors of the states that are expanded between two looks at the limits, and no promise: a state
-  /// may have any number of successors, and the limit is then met a little late.
-  static constexpr std::uint32_t most_new_states = 16384;
+  /// Between two looks at the limits no more new states come, however many events a state has.
+  static constexpr std::uint32_t most_new_states = 4096;
 
   const semantics::World& world_;
   const Guard& guard_;
@@ -202,9 +203,10 @@ class Search {
   Store store_;
   Sentry sentry_;
   std::vector<Question> questions_;
-  Layers layers_;          ///< ends with the end of the layer that is being expanded
-  std::size_t depth_ = 0;  ///< of that layer
-  StateIndex next_ = 0;    ///< the state to expand next
+  Layers layers_;              ///< ends with the end of the layer that is being expanded
+  std::size_t depth_ = 0;      ///< of that layer
+  StateIndex next_ = 0;        ///< the state to expand next
+  StateIndex look_again_ = 0;  ///< at the limits, when there are so many states
   StartGraph starts_;
   bool completed_ = false;
   std::set<DeviceId> endless_;

@@ -45,7 +45,7 @@ class Guard {
   [[nodiscard]] std::optional<Reason> met(std::uint64_t bytes) const {
     if (interrupted()) return Reason::interrupted;
     if (limits_.seconds && watch_.seconds() >= *limits_.seconds) return Reason::time;
-    if (limits_.megabytes && bytes > *limits_.megabytes * 1'000'000) return Reason::memory;
+    if (limits_.megabytes && bytes / 1'000'000 >= *limits_.megabytes) return Reason::memory;
     return {};
   }
 

@@ -137,16 +137,28 @@ int line_of(const std::string& text, std::size_t byte) {
   return 1 + static_cast<int>(std::count(text.begin(), end, '\n'));
 }
 
+// The JSON of a text; discarded where it is none, or nested as deep as no verdict is.
+Json parse(const std::string& text) {
+  constexpr int deepest = 32;
+  bool too_deep = false;
+  const auto look = [&](int depth, Json::parse_event_t, Json&) {
+    too_deep = too_deep || depth > deepest;
+    return !too_deep;
+  };
+  Json json = Json::parse(text, look, false);
+  return too_deep ? Json(Json::value_t::discarded) : std::move(json);
+}
+
 // A run over several procedures writes one document a line; a document by itself may be laid out over many.
 std::vector<Json> documents(const std::string& text, const std::string& file) {
   std::vector<Json> found;
-  if (Json whole = Json::parse(text, nullptr, false); !whole.is_discarded()) return {std::move(whole)};
+  if (Json whole = parse(text); !whole.is_discarded()) return {std::move(whole)};
   std::size_t begin = 0;
   while (begin < text.size()) {
     const std::size_t end = std::min(text.find('\n', begin), text.size());
     const std::string line = text.substr(begin, end - begin);
     if (line.find_first_not_of(" \t\r") != std::string::npos) {
-      Json json = Json::parse(line, nullptr, false);
+      Json json = parse(line);
       if (json.is_discarded()) {
         unfit(file, "this is no JSON", "what `cairn prove --format json` writes", {}, line_of(text, begin));
       }

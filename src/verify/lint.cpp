@@ -47,8 +47,9 @@ class Linter {
  private:
   void explore(const FaultBudget& faults, StepObserver& observer) {
     try {
-      const auto stopped = explore::explore(world_, faults, {}, guard_, &observer).stopped;
-      if (!report_.cut_short) report_.cut_short = stopped;
+      const explore::Exploration all = explore::explore(world_, faults, {}, guard_, &observer);
+      if (!report_.cut_short) report_.cut_short = all.stopped;
+      if (!all.endless.empty()) report_.cut_short = Reason::contradiction;  // semantics 5.k
     } catch (const Contradiction&) {
       report_.cut_short = Reason::contradiction;
     }

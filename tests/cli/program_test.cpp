@@ -101,6 +101,8 @@ TEST_CASE("faults are the file's unless the call says otherwise") {
   CHECK(faults({"--no-mends"}) == R"({"cable-breaks":1,"crashes":2,"omissions":3,"late-starts":4,"mends":false})");
   CHECK(faults({"--cable-breaks=5", "--crashes=6", "--omissions=7", "--late-starts=8"}) ==
         R"({"cable-breaks":5,"crashes":6,"omissions":7,"late-starts":8,"mends":true})");
+  CHECK(faults({"--crashes", "010"}) ==  // ten, not the eight of an octal number
+        R"({"cable-breaks":1,"crashes":10,"omissions":3,"late-starts":4,"mends":true})");
   CHECK(faults({"--mends", "--crashes", "0"}) ==
         R"({"cable-breaks":1,"crashes":0,"omissions":3,"late-starts":4,"mends":true})");
 }

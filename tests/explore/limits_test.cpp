@@ -4,6 +4,7 @@
 
 #include "cairn/prove.hpp"
 #include "explore/quayside.hpp"
+#include "support/model_builder.hpp"
 
 using namespace cairn;
 
@@ -87,4 +88,25 @@ TEST_CASE("progress grows and never goes back") {
     CHECK(seen[i].depth >= seen[i - 1].depth);
     CHECK(seen[i].seconds >= seen[i - 1].seconds);
   }
+}
+
+TEST_CASE("a memory limit holds in a state with thousands of successors too") {
+  test::ModelBuilder b;
+  const DeviceId d = b.device("yard-1");
+  b.unordered();
+  for (int i = 0; i < 3000; ++i) b.save({d});
+  ProveOptions options = asking({Property::no_clash});
+  options.limits.megabytes = 20;
+  std::uint64_t states = 0;
+  options.progress = [&](const Progress& progress) { states = progress.states; };
+  const Result<Report> report = prove(b.model(), options);
+  REQUIRE(report);
+  CHECK(report.value().properties.front().reason == Reason::memory);
+  CHECK(states * 3000 / 8 <= 20'000'000);  // a bit a step is the least that a state takes
+}
+
+TEST_CASE("a limit larger than any memory is none") {
+  ProveOptions options = asking({Property::reaches_goal});
+  options.limits.megabytes = ~std::uint64_t{0};
+  CHECK(prove(test::append_to_chain(2), options).value().verdict() == Verdict::proved);
 }

@@ -135,6 +135,11 @@ TEST_CASE("a limit that is met leaves out what needs every run, and says so") {
   CHECK(messages(report, Kind::out_of_range).size() == 1);
 }
 
+TEST_CASE("5.k a run without end is no clean bill") {
+  const MemoryFiles files({{"quay.yaml", run_without_end}});
+  CHECK(lint("quay.yaml", files).cut_short == Reason::contradiction);
+}
+
 TEST_CASE("problems leave no room for findings") {
   const std::map<std::string, std::string> content{{"a.yaml", "procedure: A\nsite: nowhere.yaml\n"}};
   const MemoryFiles files(content);

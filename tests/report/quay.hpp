@@ -65,6 +65,25 @@ inline std::string quay_text(const std::string& rest, const QuayRules& rules = {
               : "");
 }
 
+/// docs/semantics-questions.md, 2: quay-2 and quay-3 restart one another for ever.
+inline const std::string run_without_end = R"(procedure: Cable a second neighbour to a live side
+site:
+  site: Quay
+  platform: {platform: Bollard, numbers: [1, 9], priorities: [1, 255], number-takes: at-restart,
+             factory: {number: 1, priority: 100, enabled: true, side: none}, priority-takes: at-restart,
+             settings-follow: device, side-takes: on-apply, side-needs-disabled: false, facing: opposite,
+             side-leads-to: one-neighbour, software: any, orphans: restart, election: [priority]}
+  devices:
+    quay-1: {number: 1, priority: 200, ports: {p: {side: west}, q: {side: west}}}
+    quay-2: {number: 2, ports: {e: {side: east}}}
+    quay-3: {number: 3, power: off, ports: {e: {side: east}}}
+  cables: {quay-2/e--quay-1/p: {}, quay-3/e--quay-1/q: {}}
+  stack: {primary: quay-1, members: [quay-1, quay-2]}
+steps:
+  - power-on: quay-3
+properties: [no-split]
+)";
+
 inline Model model_of(const std::string& text) {
   const MemoryFiles files({{"quay.yaml", text}});
   auto model = load_procedure("quay.yaml", files);

@@ -86,6 +86,7 @@ TEST_CASE("a name that the procedure does not have comes with the nearest that i
 
 TEST_CASE("a document deep in brackets, or with absurd numbers, is no crash") {
   CHECK(problem(std::string(200000, '[')) == "this is no JSON");
+  CHECK(problem(std::string(200000, '[') + std::string(200000, ']')) == "this is no JSON");
   const Model model = stuck();
   const auto read = read_refutation(
       model,

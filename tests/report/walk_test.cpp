@@ -65,23 +65,7 @@ TEST_CASE("side by side: what may come in any order, and what still waits for an
 
 // docs/semantics-questions.md, 2.
 TEST_CASE("a run that never ends says who restarts whom") {
-  const Model model = model_of(R"(procedure: Cable a second neighbour to a live side
-site:
-  site: Quay
-  platform: {platform: Bollard, numbers: [1, 9], priorities: [1, 255], number-takes: at-restart,
-             factory: {number: 1, priority: 100, enabled: true, side: none}, priority-takes: at-restart,
-             settings-follow: device, side-takes: on-apply, side-needs-disabled: false, facing: opposite,
-             side-leads-to: one-neighbour, software: any, orphans: restart, election: [priority]}
-  devices:
-    quay-1: {number: 1, priority: 200, ports: {p: {side: west}, q: {side: west}}}
-    quay-2: {number: 2, ports: {e: {side: east}}}
-    quay-3: {number: 3, power: off, ports: {e: {side: east}}}
-  cables: {quay-2/e--quay-1/p: {}, quay-3/e--quay-1/q: {}}
-  stack: {primary: quay-1, members: [quay-1, quay-2]}
-steps:
-  - power-on: quay-3
-properties: [no-split]
-)");
+  const Model model = model_of(run_without_end);
   const Walk endless = walk(model);
   CHECK(endless.end == Walk::End::endless);
   const std::string text = render_walk(model, endless);
