@@ -5,12 +5,12 @@
 #include <compare>
 #include <cstddef>
 #include <cstdint>
-#include <functional>
+#include <deque>
 #include <initializer_list>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
-#include <unordered_map>
 #include <vector>
 
 namespace cairn::system {
@@ -47,9 +47,10 @@ enum class Op : std::uint8_t {
   differ,    ///< exactly one of two parts, which are not negated and ascend
 };
 
-/// The pool. Equal expressions are built once; what can be told at once is told at once (constants, repeated and
-/// opposite parts, conjunctions within conjunctions, choices between equals). Terms of one pool never mix with
-/// another's. Nodes are only ever added, parts before the nodes that use them.
+/// The pool. Equal expressions are built once. What can be told at once is told at once: constants, repeated and
+/// opposite parts, small conjunctions within conjunctions, choices between equals, and what a part says of the parts
+/// of its neighbours. Terms of one pool never mix with another's. Nodes are only ever added, parts before the nodes
+/// that use them. A pool that outgrows 2^31 nodes throws std::length_error.
 class Terms {
  public:
   Terms();
@@ -70,18 +71,20 @@ class Terms {
   Term same(Term a, Term b) { return !differ(a, b); }
   /// `then` where `condition` holds, else `otherwise`.
   Term choose(Term condition, Term then, Term otherwise);
-  /// No two of them hold.
+  /// No two of them hold; a term that is given twice does not hold.
   Term at_most_one(std::span<const Term> parts);
-  /// At least `count` of them hold; true where count is 0 or less.
+  /// At least `count` of them hold, a term that is given twice counted twice; true where count is 0 or less.
   Term at_least(std::span<const Term> parts, std::int64_t count);
 
   /// Nodes in the pool, the constant included.
   [[nodiscard]] std::size_t size() const { return nodes_.size(); }
   [[nodiscard]] Op op(std::uint32_t node) const { return nodes_[node].op; }
+  /// What the node is made of; valid until the pool grows.
   [[nodiscard]] std::span<const Term> parts(std::uint32_t node) const {
+    if (nodes_[node].count == 0) return {};
     return {parts_.data() + nodes_[node].first, nodes_[node].count};
   }
-  /// Demands that the node is a variable.
+  /// Demands that the node is a variable. Valid as long as the pool.
   [[nodiscard]] std::string_view name(std::uint32_t node) const { return names_[nodes_[node].first]; }
 
  private:
@@ -90,15 +93,43 @@ class Terms {
     std::uint32_t first;  ///< its parts in parts_; of a variable its name in names_
     std::uint32_t count;
   };
+  /// Terms that are known to hold, ascending, and a set of their nodes modulo 64, which answers most questions.
+  struct Known {
+    std::span<const Term> terms;
+    std::uint64_t nodes = 0;
+    explicit Known(std::span<const Term> ascending);
+    [[nodiscard]] bool holds(Term term) const;
+  };
+  struct Slot {
+    std::uint32_t hash;
+    std::uint32_t node;  ///< 0 where the slot is free
+  };
+
   Term intern(Op op, std::span<const Term> parts);
+  void grow();
+  [[nodiscard]] bool is(Term term, Op op) const { return nodes_[term.node()].op == op; }
+  /// Puts a part of a conjunction into gathered_, small conjunctions as their parts.
+  void gather(Term part);
+  /// The conjunction of what was gathered.
+  Term conjoin();
+  /// Sorts gathered_ and drops what is told twice; false where the parts exclude each other.
+  bool tidy();
+  /// Replaces each part by what is left to say given the others; true where something changed.
+  bool look_inside();
+  /// What is left of `term`, one level deep, where `known` holds.
+  Term given(Term term, const Known& known);
+  Term all_given(Term term, const Known& known);
+  /// A conjunction of two disjunctions as the choice that it is; none where it is none.
+  std::optional<Term> as_choice(Term a, Term b);
 
   std::vector<Node> nodes_;
   std::vector<Term> parts_;
-  std::vector<std::string> names_;
-  std::unordered_multimap<std::uint64_t, std::uint32_t> index_;  ///< hash of op and parts to nodes
+  std::deque<std::string> names_;  ///< never move, so that name() stays valid
+  std::vector<Slot> slots_;        ///< open addressing, a power of two long, at most half full
+  std::vector<Term> gathered_, before_;
 };
 
-/// Puts terms in the place of variables, over and over: what was rebuilt once is remembered.
+/// Puts terms in the place of variables, all at once, over and over: what was rebuilt once is remembered.
 class Substitution {
  public:
   explicit Substitution(Terms& terms) : terms_(&terms) {}
@@ -108,12 +139,18 @@ class Substitution {
   [[nodiscard]] Term operator()(Term term);
 
  private:
+  [[nodiscard]] bool known(Term term) const { return term.node() < known_.size() && known_[term.node()] != 0; }
+  void remember(std::uint32_t node, Term term);
+  [[nodiscard]] Term rebuild(Term old);
+
   Terms* terms_;
-  std::vector<Term> rebuilt_;       ///< per node
+  std::vector<Term> rebuilt_;        ///< per node
   std::vector<std::uint8_t> known_;  ///< per node: rebuilt_ holds it
+  std::vector<Term> parts_, waiting_;
 };
 
-/// The nodes that the roots are built from, roots included, parts before the nodes that use them; the constant left out.
+/// The nodes that the roots are built from, roots included, parts before the nodes that use them; the constant left
+/// out.
 [[nodiscard]] std::vector<std::uint32_t> cone_of(const Terms& terms, std::span<const Term> roots);
 
 }  // namespace cairn::system
