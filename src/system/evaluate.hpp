@@ -1,7 +1,9 @@
 /// \file
-/// Terms under assignments: 64 at a time, one bit of a machine word each.
+/// Terms under assignments: 64 at a time, one bit of a machine word each, or 512, a block of words at a time.
 #pragma once
 
+#include <array>
+#include <cstddef>
 #include <cstdint>
 #include <span>
 #include <vector>
@@ -13,11 +15,17 @@ namespace cairn::system {
 /// 64 Booleans, one an assignment.
 using Lanes = std::uint64_t;
 
-/// The straight-line program that computes some terms from the values of some variables. Made once, run often.
+/// 512 Booleans, one an assignment. A run on blocks takes about three times as long as one on lanes.
+struct alignas(64) Block {
+  std::array<Lanes, 8> words{};
+};
+
+/// The straight-line program that computes some terms from the values of some variables. Made once, run often; runs may
+/// go side by side, each with a scratch of its own.
 class Program {
  public:
   /// \param inputs   variables (not negated) that run() gets the values of; every variable that the outputs are built
-  ///                 from is among them
+  ///                 from is among them, else Contradiction is thrown
   /// \param outputs  any terms of the same pool
   Program(const Terms& terms, std::span<const Term> inputs, std::span<const Term> outputs);
 
@@ -25,20 +33,32 @@ class Program {
   [[nodiscard]] std::size_t outputs() const { return outputs_.size(); }
   /// Operations a run takes.
   [[nodiscard]] std::size_t length() const { return code_.size(); }
+  /// Words, or blocks, of scratch a run takes.
+  [[nodiscard]] std::size_t registers() const { return registers_; }
 
   /// Computes outputs()[i] of 64 assignments at once. `scratch` is grown as needed and may be shared from run to run.
   void run(std::span<const Lanes> inputs, std::span<Lanes> outputs, std::vector<Lanes>& scratch) const;
+  /// The same of 512 assignments.
+  void run(std::span<const Block> inputs, std::span<Block> outputs, std::vector<Block>& scratch) const;
 
  private:
+  /// A register times two, plus one where its content is negated. Register 0 is false, then come the inputs.
+  using Operand = std::uint32_t;
+  /// to := condition ? then : otherwise. A conjunction is one with a false `otherwise`, a difference one with opposite
+  /// branches: one operation for all costs less than telling three apart.
   struct Instruction {
-    enum class What : std::uint8_t { both, choose, differ };
-    What what;
-    std::uint32_t a, b, c;  ///< registers times two, plus one where the operand is negated
+    std::uint32_t to;
+    Operand condition, then, otherwise;
   };
+  class Compiler;
+
+  template <typename Word>
+  void run_on(std::span<const Word> inputs, std::span<Word> outputs, std::vector<Word>& scratch) const;
+
   std::size_t inputs_ = 0;
-  std::size_t registers_ = 0;
+  std::size_t registers_ = 1;
   std::vector<Instruction> code_;
-  std::vector<std::uint32_t> outputs_;  ///< registers times two plus negation
+  std::vector<Operand> outputs_;
 };
 
 }  // namespace cairn::system

@@ -1,0 +1,159 @@
+#include "system/variables.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace cairn::system {
+
+using Kind = Variable::Kind;
+
+Value value_of(Term truth) {
+  return Value({{0, !truth}, {1, truth}});
+}
+
+namespace {
+
+std::int64_t initial_leader(const Site& site, DeviceId d) {
+  if (!site.devices[d.value].on) return nobody;
+  const bool member =
+      site.stack && std::find(site.stack->members.begin(), site.stack->members.end(), d) != site.stack->members.end();
+  return member ? site.stack->primary.value : d.value;  // 2.h
+}
+
+std::int64_t initial_value(const Space& space, const Variable& variable) {
+  const Site& site = space.model().site;
+  const auto device = [&]() -> const Device& { return site.devices[variable.place]; };
+  const auto port = [&]() -> const Port& { return site.ports[variable.place]; };
+  switch (variable.kind) {
+    case Kind::power:
+      return static_cast<std::int64_t>(device().on ? Power::up : Power::off);  // 2.g
+    case Kind::leader:
+      return initial_leader(site, DeviceId(variable.place));
+    case Kind::number:
+      return device().number;
+    case Kind::next_number:
+      return device().next_number;
+    case Kind::priority:
+      return device().priority;
+    case Kind::startup_priority:
+      return device().startup_priority;
+    case Kind::senior: {  // 2.j
+      const Device& other = site.devices[variable.other];
+      return device().on && other.on && device().tenure > other.tenure ? 1 : 0;
+    }
+    case Kind::enabled:
+      return port().enabled ? 1 : 0;
+    case Kind::startup_enabled:
+      return port().startup_enabled ? 1 : 0;
+    case Kind::side:
+      return static_cast<std::int64_t>(port().side);
+    case Kind::startup_side:
+      return static_cast<std::int64_t>(port().startup_side);
+    case Kind::operational_side:
+      return static_cast<std::int64_t>(port().operational_side);
+    case Kind::plugged:
+      return site.cables[variable.place].plugged ? 1 : 0;
+    case Kind::left:
+      return space.budget_of(static_cast<Fault>(variable.place));
+    case Kind::broken:  // 2.l
+    case Kind::done:
+    case Kind::halted:
+      return 0;
+  }
+  return 0;
+}
+
+// Two values: one Boolean, named after the greater. More: one Boolean a value.
+Value free_value(Terms& terms, const Space& space, VariableId v, const std::vector<std::int64_t>& values,
+                 std::string_view prime, FreeState& out) {
+  const auto declare = [&](std::int64_t value) {
+    const std::string name =
+        space.is_truth(v) ? space.name(v) : fmt::format("{} is {}", space.name(v), space.value_name(v, value));
+    out.booleans.push_back(terms.variable(fmt::format("{}{}", name, prime)));
+    return out.booleans.back();
+  };
+  if (values.size() == 1) return Value(values.front());
+  if (values.size() == 2) {
+    const Term second = declare(values[1]);
+    return Value({{values[0], !second}, {values[1], second}});
+  }
+  std::vector<Value::Case> cases;
+  std::vector<Term> which;
+  for (const std::int64_t value : values) {
+    which.push_back(declare(value));
+    cases.push_back({value, which.back()});
+  }
+  out.typing = terms.all({out.typing, terms.any(which), terms.at_most_one(which)});
+  return Value(std::move(cases));
+}
+
+}  // namespace
+
+SymbolicState initial_state(const Space& space) {
+  SymbolicState s(space);
+  for (VariableId v = 0; v < space.size(); ++v) s[v] = Value(initial_value(space, space[v]));
+  return s;
+}
+
+FreeState free_state(Terms& terms, const Space& space, const Domains& domains, std::string_view prime) {
+  FreeState out{SymbolicState(space), always, {}};
+  for (VariableId v = 0; v < space.size(); ++v) {
+    out.state[v] = free_value(terms, space, v, domains[v], prime, out);
+  }
+  return out;
+}
+
+std::vector<Term> laws(Terms& terms, const SymbolicState& s) {
+  const Space& space = s.space();
+  std::vector<Term> all;
+  for_each_device(space, [&](DeviceId d) { all.push_back(terms.implies(!s.leaderless(d), s.up(d))); });
+  for_each_device(space, [&](DeviceId d) {
+    for_each_device(space, [&](DeviceId e) {
+      if (d == e) return;
+      const Term de = s.senior(d, e);
+      all.push_back(terms.implies(de, terms.all({!s.senior(e, d), running(terms, s, d), running(terms, s, e)})));
+      // A device in between stands with one of the two: the strict weak order has levels.
+      for_each_device(space, [&](DeviceId f) {
+        if (f == d || f == e) return;
+        all.push_back(
+            terms.implies(terms.both(de, running(terms, s, f)), terms.either(s.senior(d, f), s.senior(f, e))));
+      });
+    });
+  });
+  return all;
+}
+
+Term running(Terms& terms, const SymbolicState& s, DeviceId d) {
+  return terms.either(s.up(d), s.power_is(d, Power::held));
+}
+
+Term fresh(Terms& terms, const SymbolicState& s, DeviceId d) {
+  return terms.both(s.up(d), s.leaderless(d));
+}
+
+Term admitted(Terms& terms, const SymbolicState& s, DeviceId d) {
+  return terms.both(s.up(d), !s.leaderless(d));
+}
+
+void become_junior(Terms& terms, SymbolicState& s, DeviceId d) {
+  const Space& space = s.space();
+  for_each_device(space, [&](DeviceId e) {
+    if (e == d) return;
+    s[space.senior(e, d)] = value_of(running(terms, s, e));
+    s[space.senior(d, e)] = Value(0);
+  });
+}
+
+void go_down(SymbolicState& s, DeviceId d, Power power) {
+  const Space& space = s.space();
+  s.set_power(d, power);
+  s.set_leader(d, nobody);
+  for_each_device(space, [&](DeviceId e) {
+    if (e == d) return;
+    s[space.senior(e, d)] = Value(0);
+    s[space.senior(d, e)] = Value(0);
+  });
+}
+
+}  // namespace cairn::system
