@@ -102,10 +102,6 @@ SymbolicState choose(Terms& terms, Term condition, const SymbolicState& then, co
   return chosen;
 }
 
-bool passes_are_bounded(const Platform& platform) {
-  return platform.side_leads_to != SideLeadsTo::one_neighbour;  // docs/semantics-questions.md, on 4.5.c
-}
-
 // Of constants: settling goes on for as long as it takes.
 int passes_of_constants(const Space& space) {
   return static_cast<int>(space.devices()) + 2;
@@ -136,7 +132,7 @@ System::System(const Model& model, const FaultBudget& budget, const Domains& ran
     return;
   }
   stirred = settle(terms, merge(terms, now.state, effects.stirring), passes);
-  if (!passes_are_bounded(model.platform)) unfinished = terms.both(stirs, stirred.unfinished);
+  if (!stirred.bounded()) unfinished = terms.both(stirs, stirred.unfinished);
   next = choose(terms, stirs, stirred.end, quiet);
 }
 
@@ -173,9 +169,7 @@ Term System::broken_at_first(Property property) {
 }
 
 RestBreach System::broken_at_rest(const AskedProperty& asked) {
-  RestBreach breach = system::broken_at_rest(terms, now.state, now_derived, asked, passes);
-  if (passes_are_bounded(space.platform())) breach.unfinished = never;
-  return breach;
+  return system::broken_at_rest(terms, now.state, now_derived, asked, passes);
 }
 
 Domains static_domains(const Model& model, const FaultBudget& budget) {

@@ -24,7 +24,8 @@ Term facing(Terms& terms, const Space& space, const Value& a, const Value& b) {
 }
 
 // 3.b: "no other cable that is cable_up joins a third device to a port of either device whose operational side equals
-// that of the same device's end of c", seen from the end `here`, whose peer is another device.
+// that of the same device's end of c", seen from the end `here`, whose peer is another device. A cable at the same port
+// is not up while c is, since only one of the two is plugged (1.b).
 Term leads_to_one_neighbour(Terms& terms, const SymbolicState& s, const Derived& derived, CableId c, PortId here,
                             DeviceId peer) {
   const Space& space = s.space();
@@ -35,7 +36,7 @@ Term leads_to_one_neighbour(Terms& terms, const SymbolicState& s, const Derived&
     const CableId other(i);
     if (other == c) continue;
     for (const auto& [mine, theirs] : {std::pair(model[other].a, model[other].b), {model[other].b, model[other].a}}) {
-      if (model[mine].device != d || model[theirs].device == peer) continue;
+      if (mine == here || model[mine].device != d || model[theirs].device == peer) continue;
       const Term same_side = equal(terms, s.of(Kind::operational_side, mine), s.of(Kind::operational_side, here));
       none_other.push_back(!terms.both(derived.cable_up[i], same_side));
     }
@@ -44,7 +45,7 @@ Term leads_to_one_neighbour(Terms& terms, const SymbolicState& s, const Derived&
 }
 
 // 3.b
-Term linked(Terms& terms, const SymbolicState& s, const Derived& derived, CableId c) {
+Term linked(Terms& terms, const SymbolicState& s, Derived& derived, CableId c) {
   const Space& space = s.space();
   const Platform& platform = space.platform();
   const Model& model = space.model();
@@ -56,8 +57,10 @@ Term linked(Terms& terms, const SymbolicState& s, const Derived& derived, CableI
   const Value& side_b = s.of(Kind::operational_side, cable.b);
   std::vector<Term> demands{derived.cable_up[c.value], s.up(d), s.up(e), facing(terms, space, side_a, side_b)};
   if (platform.side_leads_to == SideLeadsTo::one_neighbour) {
-    demands.push_back(leads_to_one_neighbour(terms, s, derived, c, cable.a, e));
-    demands.push_back(leads_to_one_neighbour(terms, s, derived, c, cable.b, d));
+    const Term one_neighbour = terms.both(leads_to_one_neighbour(terms, s, derived, c, cable.a, e),
+                                          leads_to_one_neighbour(terms, s, derived, c, cable.b, d));
+    derived.links_only_vanish = derived.links_only_vanish && one_neighbour == always;
+    demands.push_back(one_neighbour);
   }
   return terms.all(demands);
 }

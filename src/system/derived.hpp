@@ -15,6 +15,8 @@ class Derived {
   std::vector<Term> cable_up;
   /// 3.b, one a cable
   std::vector<Term> linked;
+  /// No link can form because a device goes down: nowhere does a side lead to two neighbours, or nobody minds (3.b).
+  bool links_only_vanish = true;
 
   explicit Derived(std::uint32_t devices) : devices_(devices), together_(std::size_t{devices} * devices) {}
 

@@ -181,7 +181,7 @@ RestBreach broken_at_rest(Terms& terms, const SymbolicState& s, const Derived& d
     case Property::survives_cold_start: {
       const Settling settling = settle(terms, cold_start(terms, s), passes);
       out.broken = terms.both(complete_at_rest, !goal(terms, settling.end, settling.end_derived));
-      out.unfinished = terms.both(complete_at_rest, settling.unfinished);
+      if (!settling.bounded()) out.unfinished = terms.both(complete_at_rest, settling.unfinished);
       break;
     }
     case Property::tolerates_loss:

@@ -1,5 +1,7 @@
 #include "system/settle.hpp"
 
+#include <algorithm>
+
 namespace cairn::system {
 
 using Kind = Variable::Kind;
@@ -203,6 +205,11 @@ Term settled(Terms& terms, const SymbolicState& s, const Derived& derived) {
     demands.push_back(terms.implies(derived.linked[c], equal(terms, a, b)));
   }
   return terms.all(demands);
+}
+
+bool Settling::bounded() const {
+  return end_derived.links_only_vanish &&
+         std::all_of(stages.begin(), stages.end(), [](const Stage& stage) { return stage.derived.links_only_vanish; });
 }
 
 int passes_enough(const Platform& platform) {

@@ -44,6 +44,8 @@ struct Settling {
   SymbolicState end;    ///< after the last pass
   Derived end_derived;  ///< of `end`; as of the last stage, where no pass is unsettled
   Term unfinished;      ///< the last pass was unsettled: more of them are needed
+  /// No link forms between the passes, so that 4.5.c bounds them (docs/semantics-questions.md).
+  [[nodiscard]] bool bounded() const;
 };
 
 /// How many passes are enough after one event (4.5.c), where the platform's rules make it sure; where

@@ -2,6 +2,7 @@
 /// Terms as SMT-LIB 2.6 text, core theory alone.
 #pragma once
 
+#include <cstdint>
 #include <span>
 #include <string>
 #include <string_view>
@@ -13,15 +14,18 @@ namespace cairn::system {
 /// What is known of the answer to a question.
 enum class Status : std::uint8_t { sat, unsat, unknown };
 
-/// A named assertion; the name is printed as a comment above it.
+/// An assertion and what it says, in words.
 struct Assertion {
   std::string says;
   Term term;
 };
 
-/// One question: are the assertions satisfiable together? `comment` is told at the top, wrapped to 100 columns; every
-/// variable is declared under its own name (made to differ by a suffix where two share one), shared nodes are named by
-/// define-fun in the order of the pool.
+/// One question: are the assertions satisfiable together? Logic QF_UF, Booleans alone, nothing that the standard does not
+/// have. `comment` is told at the top and `says` above each assertion, as comments wrapped to 100 columns.
+///
+/// Every variable that an assertion is built from is declared under its own name, `|` and `\` in it replaced by `/`; where two
+/// would be called the same, or one like a word of the language, a suffix `~2`, `~3`… tells them apart. Nodes that are
+/// used more than once, or that nest deeply, are named n1, n2… by define-fun in the order of the pool.
 [[nodiscard]] std::string smtlib_question(const Terms& terms, std::string_view comment, Status status,
                                           std::span<const Assertion> assertions);
 

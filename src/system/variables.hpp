@@ -73,8 +73,8 @@ struct FreeState {
 /// \param prime  put behind the name of each variable
 [[nodiscard]] FreeState free_state(Terms& terms, const Space& space, const Domains& domains, std::string_view prime);
 
-/// 2.a, the invariants: `leader` is none unless a device is up, and `senior` is a strict weak order among the devices
-/// that are up or held. One term a demand.
+/// What holds of every state: `leader` is none unless a device is up, `senior` is a strict weak order among the devices
+/// that are up or held (2.a), and of the cables of a port at most one is plugged (1.b). One term a demand.
 [[nodiscard]] std::vector<Term> laws(Terms& terms, const SymbolicState& s);
 
 /// d is up or held: its power is on and its start is complete.
