@@ -194,4 +194,25 @@ Domains static_domains(const Model& model, const FaultBudget& budget) {
   }
 }
 
+Domains stated_domains(const Model& model, const FaultBudget& budget) {
+  using Kind = Variable::Kind;
+  Domains domains = static_domains(model, budget);
+  const Space space(model, budget);
+  const auto widen = [&](Kind in_force, Kind next) {
+    std::vector<std::int64_t> all;
+    const auto each = [&](auto visit) {
+      for_each_device(space, [&](DeviceId d) {
+        for (const Kind kind : {in_force, next}) visit(domains[space.of_device(kind, d)]);
+      });
+    };
+    each([&](const std::vector<std::int64_t>& values) { all.insert(all.end(), values.begin(), values.end()); });
+    std::sort(all.begin(), all.end());
+    all.erase(std::unique(all.begin(), all.end()), all.end());
+    each([&](std::vector<std::int64_t>& values) { values = all; });
+  };
+  widen(Kind::number, Kind::next_number);
+  widen(Kind::priority, Kind::startup_priority);
+  return domains;
+}
+
 }  // namespace cairn::system

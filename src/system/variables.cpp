@@ -88,16 +88,42 @@ Value free_value(Terms& terms, const Space& space, VariableId v, const std::vect
   return Value(std::move(cases));
 }
 
-// 2.a: a strict weak order among the devices that are up or held.
-void add_laws_of_seniority(Terms& terms, const SymbolicState& s, DeviceId d, DeviceId e, std::vector<Term>& all) {
-  const Term senior = s.senior(d, e);
-  all.push_back(terms.implies(senior, terms.all({!s.senior(e, d), running(terms, s, d), running(terms, s, e)})));
-  // A third device stands apart from one of the two at least: the order has levels.
-  for_each_device(s.space(), [&](DeviceId f) {
-    if (f == d || f == e) return;
-    const Term apart = terms.either(s.senior(d, f), s.senior(f, e));
-    all.push_back(terms.implies(terms.both(senior, running(terms, s, f)), apart));
+Term law_of_leaders(Terms& terms, const SymbolicState& s) {
+  std::vector<Term> all;
+  for_each_device(s.space(), [&](DeviceId d) { all.push_back(terms.implies(!s.leaderless(d), s.up(d))); });
+  return terms.all(all);
+}
+
+Term law_of_seniority(Terms& terms, const SymbolicState& s) {
+  std::vector<Term> all;
+  for_each_device(s.space(), [&](DeviceId d) {
+    for_each_device(s.space(), [&](DeviceId e) {
+      if (d == e) return;
+      const Term senior = s.senior(d, e);
+      all.push_back(terms.implies(senior, terms.all({!s.senior(e, d), running(terms, s, d), running(terms, s, e)})));
+      // A third device stands apart from one of the two at least: the order has levels.
+      for_each_device(s.space(), [&](DeviceId f) {
+        if (f == d || f == e) return;
+        const Term apart = terms.either(s.senior(d, f), s.senior(f, e));
+        all.push_back(terms.implies(terms.both(senior, running(terms, s, f)), apart));
+      });
+    });
   });
+  return terms.all(all);
+}
+
+Term law_of_plugs(Terms& terms, const SymbolicState& s) {
+  const Space& space = s.space();
+  std::vector<Term> all;
+  for (std::uint32_t c = 0; c < space.cables(); ++c) {
+    for (std::uint32_t other = c + 1; other < space.cables(); ++other) {
+      const Cable& one = space.model()[CableId(c)];
+      const Cable& two = space.model()[CableId(other)];
+      const bool share = one.a == two.a || one.a == two.b || one.b == two.a || one.b == two.b;
+      if (share) all.push_back(!terms.both(s.plugged(CableId(c)), s.plugged(CableId(other))));
+    }
+  }
+  return terms.all(all);
 }
 
 }  // namespace
@@ -116,25 +142,16 @@ FreeState free_state(Terms& terms, const Space& space, const Domains& domains, s
   return out;
 }
 
-std::vector<Term> laws(Terms& terms, const SymbolicState& s) {
-  const Space& space = s.space();
-  std::vector<Term> all;
-  for_each_device(space, [&](DeviceId d) { all.push_back(terms.implies(!s.leaderless(d), s.up(d))); });
-  for_each_device(space, [&](DeviceId d) {
-    for_each_device(space, [&](DeviceId e) {
-      if (d != e) add_laws_of_seniority(terms, s, d, e, all);
-    });
-  });
-  for (std::uint32_t c = 0; c < space.cables(); ++c) {
-    for (std::uint32_t other = c + 1; other < space.cables(); ++other) {
-      const Cable& one = space.model()[CableId(c)];
-      const Cable& two = space.model()[CableId(other)];
-      const bool share = one.a == two.a || one.a == two.b || one.b == two.a || one.b == two.b;
-      if (share) all.push_back(!terms.both(s.plugged(CableId(c)), s.plugged(CableId(other))));
-    }
+Term law(Terms& terms, const SymbolicState& s, Law which) {
+  switch (which) {
+    case Law::leaders:
+      return law_of_leaders(terms, s);
+    case Law::seniority:
+      return law_of_seniority(terms, s);
+    case Law::plugs:
+      return law_of_plugs(terms, s);
   }
-  std::erase(all, always);
-  return all;
+  return never;
 }
 
 Term running(Terms& terms, const SymbolicState& s, DeviceId d) {

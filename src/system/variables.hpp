@@ -73,9 +73,14 @@ struct FreeState {
 /// \param prime  put behind the name of each variable
 [[nodiscard]] FreeState free_state(Terms& terms, const Space& space, const Domains& domains, std::string_view prime);
 
-/// What holds of every state: `leader` is none unless a device is up, `senior` is a strict weak order among the devices
-/// that are up or held (2.a), and of the cables of a port at most one is plugged (1.b). One term a demand.
-[[nodiscard]] std::vector<Term> laws(Terms& terms, const SymbolicState& s);
+/// What holds of every state, by itself.
+enum class Law : std::uint8_t {
+  leaders,    ///< 2.a: only a device that is up has a leader
+  seniority,  ///< 2.a: `senior` is a strict weak order among the devices that are up or held
+  plugs,      ///< 1.b: of the cables of a port at most one is plugged
+};
+inline constexpr std::uint32_t law_count = 3;
+[[nodiscard]] Term law(Terms& terms, const SymbolicState& s, Law which);
 
 /// d is up or held: its power is on and its start is complete.
 [[nodiscard]] Term running(Terms& terms, const SymbolicState& s, DeviceId d);

@@ -1,0 +1,184 @@
+#include "verify/mine.hpp"
+
+#include <algorithm>
+#include <bit>
+
+#include "base/contradiction.hpp"
+
+namespace cairn::verify {
+
+using solver::Fact;
+using solver::Within;
+using system::Space;
+using system::Variable;
+using system::VariableId;
+using Kind = Variable::Kind;
+
+namespace {
+
+Within is_done(const Space& space, StepId step, bool done) {
+  return {space.done(step), {done ? 1 : 0}};
+}
+
+Fact law(system::Law which) {
+  Fact fact;
+  fact.kind = Fact::Kind::law;
+  fact.place = static_cast<std::uint32_t>(which);
+  return fact;
+}
+
+}  // namespace
+
+std::vector<Fact> candidates_from_text(const Space& space) {
+  std::vector<Fact> facts;
+  for (std::uint32_t which = 0; which < system::law_count; ++which) facts.push_back(law(system::Law(which)));
+  if (space.budget().cable_breaks > 0) {
+    Fact spent;
+    spent.kind = Fact::Kind::spent;
+    facts.push_back(spent);
+  }
+  for (std::uint32_t s = 0; s < space.steps(); ++s) {
+    for (const StepId before : space.model()[StepId(s)].after) {
+      facts.push_back({{is_done(space, StepId(s), true)}, Fact::Kind::within, is_done(space, before, true)});
+    }
+  }
+  return facts;
+}
+
+Miner::Miner(const Space& space) : space_(space), values_(space.size()) {}
+
+std::uint8_t Miner::place_of(VariableId v, std::int64_t value) {
+  std::vector<std::int64_t>& known = values_[v];
+  const auto place = std::find(known.begin(), known.end(), value);
+  if (place == known.end()) {
+    if (known.size() == 64) throw Contradiction("more than 64 values of: " + space_.name(v));
+    known.push_back(value);
+    return static_cast<std::uint8_t>(known.size() - 1);
+  }
+  return static_cast<std::uint8_t>(place - known.begin());
+}
+
+void Miner::add(const State& s) {
+  Row row(space_.size());
+  for (VariableId v = 0; v < space_.size(); ++v) row[v] = place_of(v, space_.read(s, v));
+  Seen& seen = at_point_.try_emplace(s.done, Seen(space_.size(), 0)).first->second;
+  for (VariableId v = 0; v < space_.size(); ++v) seen[v] |= std::uint64_t{1} << row[v];
+  rows_.push_back(std::move(row));
+}
+
+std::vector<std::int64_t> Miner::values(VariableId v, std::uint64_t seen) const {
+  std::vector<std::int64_t> all;
+  for (std::size_t i = 0; i < values_[v].size(); ++i) {
+    if ((seen >> i & 1U) != 0) all.push_back(values_[v][i]);
+  }
+  std::sort(all.begin(), all.end());
+  return all;
+}
+
+Miner::Seen Miner::seen_where(const Guard& guard) const {
+  Seen all(space_.size(), 0);
+  for (const auto& [done, seen] : at_point_) {
+    const bool in = std::all_of(guard.begin(), guard.end(), [&](const Within& step) {
+      return done[space_[step.variable].place] == step.values.front();
+    });
+    if (!in) continue;
+    for (VariableId v = 0; v < space_.size(); ++v) all[v] |= seen[v];
+  }
+  return all;
+}
+
+std::vector<Miner::Guard> Miner::guards_of_one_step() const {
+  std::vector<Guard> guards;
+  for (std::uint32_t s = 0; s < space_.steps(); ++s) {
+    guards.push_back({is_done(space_, StepId(s), true)});
+    guards.push_back({is_done(space_, StepId(s), false)});
+  }
+  return guards;
+}
+
+std::vector<Miner::Guard> Miner::guards_between_steps() const {
+  std::vector<Guard> guards;
+  for (std::uint32_t s = 0; s < space_.steps(); ++s) {
+    for (const StepId before : space_.model()[StepId(s)].after) {
+      guards.push_back({is_done(space_, before, true), is_done(space_, StepId(s), false)});
+    }
+  }
+  return guards;
+}
+
+std::vector<Fact> Miner::single() const {
+  std::vector<Fact> facts;
+  const Seen always = seen_where({});
+  for (VariableId v = 0; v < space_.size(); ++v) {
+    facts.push_back({{}, Fact::Kind::within, {v, values(v, always[v])}});
+  }
+  std::map<Guard, Seen> known;
+  for (const Guard& guard : guards_of_one_step()) {
+    const Seen& seen = known[guard] = seen_where(guard);
+    for (VariableId v = 0; v < space_.size(); ++v) {
+      if (seen[v] == always[v] || space_[v].kind == Kind::done) continue;
+      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}});
+    }
+  }
+  for (const Guard& guard : guards_between_steps()) {
+    const Seen seen = seen_where(guard);
+    const Seen& since = known[{guard[0]}];
+    const Seen& until = known[{guard[1]}];
+    for (VariableId v = 0; v < space_.size(); ++v) {
+      if (seen[v] == (since[v] & until[v]) || space_[v].kind == Kind::done) continue;
+      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}});
+    }
+  }
+  return facts;
+}
+
+bool Miner::holds(const Row& row, const Guard& guard) const {
+  return std::all_of(guard.begin(), guard.end(), [&](const Within& step) {
+    return values_[step.variable][row[step.variable]] == step.values.front();
+  });
+}
+
+void Miner::pair_up(const Guard& guard, std::vector<Fact>& facts) const {
+  std::vector<const Row*> rows;
+  for (const Row& row : rows_) {
+    if (holds(row, guard)) rows.push_back(&row);
+  }
+  Seen seen(space_.size(), 0);
+  for (const Row* row : rows) {
+    for (VariableId v = 0; v < space_.size(); ++v) seen[v] |= std::uint64_t{1} << (*row)[v];
+  }
+  std::vector<VariableId> varying;
+  for (VariableId v = 0; v < space_.size(); ++v) {
+    if (std::popcount(seen[v]) > 1 && space_[v].kind != Kind::done) varying.push_back(v);
+  }
+  for (const VariableId v : varying) {
+    std::vector<Seen> with(values_[v].size(), Seen(space_.size(), 0));
+    for (const Row* row : rows) {
+      Seen& together = with[(*row)[v]];
+      for (const VariableId w : varying) together[w] |= std::uint64_t{1} << (*row)[w];
+    }
+    for (std::size_t value = 0; value < with.size(); ++value) {
+      if ((seen[v] >> value & 1U) == 0) continue;
+      for (const VariableId w : varying) {
+        if (w == v || with[value][w] == seen[w]) continue;
+        Guard given = guard;
+        given.push_back({v, {values_[v][value]}});
+        facts.push_back({std::move(given), Fact::Kind::within, {w, values(w, with[value][w])}});
+      }
+    }
+  }
+}
+
+std::vector<Fact> Miner::paired() const {
+  std::vector<Fact> facts;
+  pair_up({}, facts);
+  return facts;
+}
+
+std::vector<Fact> Miner::paired_between_steps() const {
+  std::vector<Fact> facts;
+  for (const Guard& guard : guards_between_steps()) pair_up(guard, facts);
+  return facts;
+}
+
+}  // namespace cairn::verify

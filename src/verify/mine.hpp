@@ -1,0 +1,54 @@
+/// \file
+/// Candidates for facts: read off the procedure, and off states that were visited.
+#pragma once
+
+#include <cstdint>
+#include <map>
+#include <vector>
+
+#include "cairn/state.hpp"
+#include "solver/fact.hpp"
+
+namespace cairn::verify {
+
+/// From the text alone: the laws, the order of the steps, and what the budget of breaks allows.
+[[nodiscard]] std::vector<solver::Fact> candidates_from_text(const system::Space& space);
+
+/// Gathers settled states, and tells what they have in common.
+class Miner {
+ public:
+  explicit Miner(const system::Space& space);
+
+  void add(const State& s);
+  [[nodiscard]] std::size_t states() const { return rows_.size(); }
+
+  /// Which values each variable takes at all, once a step is done, until it is done, and between a step and the one
+  /// that directly follows it; and which numbers always differ.
+  [[nodiscard]] std::vector<solver::Fact> single() const;
+  /// Of two variables, which values the one takes while the other has a certain value.
+  [[nodiscard]] std::vector<solver::Fact> paired() const;
+  /// The same between a step and the one that directly follows it.
+  [[nodiscard]] std::vector<solver::Fact> paired_between_steps() const;
+
+ private:
+  /// Per variable the set of its values, as bits by their place in values_.
+  using Seen = std::vector<std::uint64_t>;
+  /// A state, each value by its place in values_.
+  using Row = std::vector<std::uint8_t>;
+  using Guard = std::vector<solver::Within>;
+
+  [[nodiscard]] std::uint8_t place_of(system::VariableId v, std::int64_t value);
+  [[nodiscard]] std::vector<std::int64_t> values(system::VariableId v, std::uint64_t seen) const;
+  [[nodiscard]] bool holds(const Row& row, const Guard& guard) const;
+  [[nodiscard]] Seen seen_where(const Guard& guard) const;
+  [[nodiscard]] std::vector<Guard> guards_of_one_step() const;
+  [[nodiscard]] std::vector<Guard> guards_between_steps() const;
+  void pair_up(const Guard& guard, std::vector<solver::Fact>& facts) const;
+
+  const system::Space& space_;
+  std::vector<std::vector<std::int64_t>> values_;  ///< per variable, in the order met
+  std::vector<Row> rows_;
+  std::map<std::vector<std::uint8_t>, Seen> at_point_;  ///< by which steps are done
+};
+
+}  // namespace cairn::verify
