@@ -40,3 +40,4 @@
 #include "cairn/verdict.hpp"
 #include "cairn/version.hpp"
 #include "cairn/walk.hpp"
+#include "cairn/why.hpp"

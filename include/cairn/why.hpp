@@ -1,0 +1,96 @@
+/// \file
+/// Why a verdict is what it is: what each part of the procedure is needed for, which changes would avoid a refutation,
+/// and which rules of the platform decided. Every answer comes from proving a variant of the model.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "cairn/model.hpp"
+#include "cairn/options.hpp"
+#include "cairn/result.hpp"
+#include "cairn/verdict.hpp"
+
+namespace cairn {
+
+/// Something that a procedure can be imagined without.
+struct Part {
+  enum class Kind : std::uint8_t {
+    step,      ///< a step that does something
+    await,     ///< a step that waits
+    check,     ///< a step that checks
+    ordering,  ///< that one step waits for another
+  };
+
+  Kind kind = Kind::step;
+  StepId step;    ///< the step; of an ordering the one that waits
+  StepId before;  ///< of an ordering the one that is waited for; else nothing
+
+  auto operator<=>(const Part&) const = default;
+};
+
+/// "step", "await", "check", "ordering"
+[[nodiscard]] std::string_view name_of(Part::Kind kind);
+
+/// Every part, by steps in file order: the step itself, then the orderings by which it waits. An ordering that follows
+/// from others is none of them.
+[[nodiscard]] std::vector<Part> parts_of(const Model& model);
+
+/// The model without these parts, each one of `parts_of(model)`. What followed a step that is left out follows what
+/// that step followed; where a condition asks whether it is done, it asks whether all that it followed is done. Of two
+/// steps whose ordering is left out each may come first; all that was ordered otherwise stays so. Steps keep their
+/// `id`, and are counted anew.
+[[nodiscard]] Model without(const Model& model, const std::vector<Part>& parts);
+
+/// What a proved property owes to a part.
+enum class Standing : std::uint8_t {
+  needed,   ///< without it the property is refuted
+  vacuous,  ///< without it the property holds of nothing (semantics 6.e)
+  used,     ///< it holds without it, but by another proof: the one at hand uses it
+  idle,     ///< it holds without it
+  unknown,  ///< whether it holds without it is undecided
+};
+
+/// "needed"
+[[nodiscard]] std::string_view name_of(Standing standing);
+
+/// What becomes of a property that was proved when parts are left out.
+struct LeftOut {
+  std::vector<Part> parts;
+  Standing standing = Standing::unknown;
+  Trace events;         ///< needed: a shortest refutation, of the model without them
+  std::string vacuous;  ///< vacuous: of which nothing
+  Reason reason{};      ///< unknown: why
+};
+
+/// A property, and what its verdict owes to the procedure.
+struct PropertyWhy {
+  AskedProperty asked;
+  Verdict verdict = Verdict::undecided;
+  /// Proved: one a part, as `parts_of` lists them.
+  std::vector<LeftOut> parts;
+  /// Proved: sets of awaits, idle each by itself, that cannot all be left out; one of each set has to stay, and no set
+  /// can be made smaller. When of each set its first await stays, all other idle ones can be left out together, unless
+  /// the last set is of standing `unknown`.
+  std::vector<LeftOut> one_of;
+};
+
+/// The parts that the proof of a property uses.
+struct Use {
+  AskedProperty asked;
+  std::vector<Part> parts;
+};
+
+struct Why {
+  Report report;                        ///< what `prove` says of the same question
+  std::vector<PropertyWhy> properties;  ///< in the order asked
+};
+
+/// Settles every asked property, and asks why. The limits are for all of it: what is not settled by then is unknown.
+/// `uses` tells apart the parts that a proof uses from those that are idle. An error where `prove` has one.
+[[nodiscard]] Result<Why> why(const Model& model, const ProveOptions& options = {}, const std::vector<Use>& uses = {});
+
+}  // namespace cairn

@@ -1,0 +1,35 @@
+#include "cairn/why.hpp"
+
+#include "verify/why_parts.hpp"
+#include "verify/why_trials.hpp"
+
+namespace cairn {
+
+std::string_view name_of(Standing standing) {
+  switch (standing) {
+    case Standing::needed:
+      return "needed";
+    case Standing::vacuous:
+      return "vacuous";
+    case Standing::used:
+      return "used";
+    case Standing::idle:
+      return "idle";
+    case Standing::unknown:
+      return "unknown";
+  }
+  return {};
+}
+
+Result<Why> why(const Model& model, const ProveOptions& options, const std::vector<Use>& uses) {
+  const verify::Trials trials(options);
+  auto report = prove(model, options);
+  if (!report) return report.problems();
+  Why why;
+  why.report = std::move(report).value();
+  for (const PropertyVerdict& p : why.report.properties) why.properties.push_back({p.asked, p.verdict, {}, {}});
+  verify::try_parts(model, why.report, uses, trials, why.properties);
+  return why;
+}
+
+}  // namespace cairn

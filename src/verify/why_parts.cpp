@@ -1,0 +1,138 @@
+#include "verify/why_parts.hpp"
+
+#include <algorithm>
+
+namespace cairn::verify {
+
+namespace {
+
+/// What the outcome of leaving `parts` out says. `vacuous_before` is the property's own vacuity, parts and all.
+LeftOut judged(std::vector<Part> parts, const PropertyVerdict& outcome, bool vacuous_before) {
+  LeftOut left_out;
+  left_out.parts = std::move(parts);
+  switch (outcome.verdict) {
+    case Verdict::refuted:
+      left_out.standing = Standing::needed;
+      left_out.events = outcome.events;
+      break;
+    case Verdict::undecided:
+      left_out.standing = Standing::unknown;
+      left_out.reason = outcome.reason;
+      break;
+    case Verdict::proved:
+      left_out.standing = !vacuous_before && !outcome.vacuous.empty() ? Standing::vacuous : Standing::idle;
+      if (left_out.standing == Standing::vacuous) left_out.vacuous = outcome.vacuous;
+      break;
+  }
+  return left_out;
+}
+
+bool fails(const LeftOut& left_out) {
+  return left_out.standing == Standing::needed || left_out.standing == Standing::vacuous;
+}
+
+/// Leaves out idle awaits of one property together.
+class IdleAwaits {
+ public:
+  IdleAwaits(const Model& model, const PropertyVerdict& proof, const Trials& trials)
+      : model_(model), proof_(proof), trials_(trials) {}
+
+  std::vector<LeftOut> sets_that_fail(std::vector<Part> idle) const {
+    std::vector<LeftOut> sets;
+    while (idle.size() > 1) {
+      LeftOut together = leave_out(idle);
+      if (together.standing == Standing::idle) break;
+      if (fails(together)) together = smallest(std::move(together));
+      std::erase(idle, together.parts.front());
+      sets.push_back(std::move(together));
+      if (sets.back().standing == Standing::unknown) break;
+    }
+    return sets;
+  }
+
+ private:
+  LeftOut leave_out(std::vector<Part> parts) const {
+    const Report report = trials_.ask(without(model_, parts), {proof_.asked});
+    return judged(std::move(parts), report.properties.front(), !proof_.vacuous.empty());
+  }
+
+  // Puts back every await without which the rest fails all the same.
+  LeftOut smallest(LeftOut set) const {
+    const std::vector<Part> all = set.parts;
+    for (const Part& await : all) {
+      std::vector<Part> fewer = set.parts;
+      std::erase(fewer, await);
+      LeftOut smaller = leave_out(std::move(fewer));
+      if (fails(smaller)) set = std::move(smaller);
+    }
+    return set;
+  }
+
+  const Model& model_;
+  const PropertyVerdict& proof_;
+  const Trials& trials_;
+};
+
+/// Goes through the parts one by one, and asks of each all properties at once.
+class PartTrials {
+ public:
+  PartTrials(const Model& model, const Report& proof, const std::vector<Use>& uses, const Trials& trials,
+             std::vector<PropertyWhy>& properties)
+      : model_(model), proof_(proof), uses_(uses), trials_(trials), properties_(properties) {
+    for (std::size_t i = 0; i < proof.properties.size(); ++i) {
+      if (proof.properties[i].verdict != Verdict::proved) continue;
+      proved_.push_back(i);
+      asked_.push_back(proof.properties[i].asked);
+    }
+  }
+
+  void run() {
+    if (proved_.empty()) return;
+    for (const Part& part : parts_of(model_)) leave_out(part);
+    for (const std::size_t i : proved_) leave_out_awaits_together(i);
+  }
+
+ private:
+  void leave_out(const Part& part) {
+    const Report report = trials_.ask(without(model_, {part}), asked_);
+    for (std::size_t i = 0; i < proved_.size(); ++i) {
+      const PropertyVerdict& before = proof_.properties[proved_[i]];
+      LeftOut left_out = judged({part}, report.properties[i], !before.vacuous.empty());
+      if (left_out.standing == Standing::idle && used(before.asked, part)) left_out.standing = Standing::used;
+      properties_[proved_[i]].parts.push_back(std::move(left_out));
+    }
+  }
+
+  [[nodiscard]] bool used(const AskedProperty& asked, const Part& part) const {
+    return std::any_of(uses_.begin(), uses_.end(), [&](const Use& use) {
+      return use.asked == asked && std::find(use.parts.begin(), use.parts.end(), part) != use.parts.end();
+    });
+  }
+
+  void leave_out_awaits_together(std::size_t property) {
+    PropertyWhy& why = properties_[property];
+    std::vector<Part> idle;
+    for (const LeftOut& left_out : why.parts) {
+      const Part& part = left_out.parts.front();
+      if (left_out.standing == Standing::idle && part.kind == Part::Kind::await) idle.push_back(part);
+    }
+    why.one_of = IdleAwaits(model_, proof_.properties[property], trials_).sets_that_fail(std::move(idle));
+  }
+
+  const Model& model_;
+  const Report& proof_;
+  const std::vector<Use>& uses_;
+  const Trials& trials_;
+  std::vector<PropertyWhy>& properties_;
+  std::vector<std::size_t> proved_;
+  std::vector<AskedProperty> asked_;  ///< of those
+};
+
+}  // namespace
+
+void try_parts(const Model& model, const Report& proof, const std::vector<Use>& uses, const Trials& trials,
+               std::vector<PropertyWhy>& properties) {
+  PartTrials(model, proof, uses, trials, properties).run();
+}
+
+}  // namespace cairn::verify

@@ -1,0 +1,37 @@
+/// \file
+/// Variants of a model: the same procedure but for one or a few changes.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "cairn/model.hpp"
+
+namespace cairn::verify {
+
+/// Which step has to be done before which, directly or not.
+class Precedence {
+ public:
+  explicit Precedence(const Procedure& procedure);
+
+  /// True when `later` cannot happen before `earlier` is done.
+  [[nodiscard]] bool before(StepId earlier, StepId later) const { return earlier_[later.value][earlier.value]; }
+  /// True when `earlier` is before `later` and no step between them.
+  [[nodiscard]] bool directly_before(StepId earlier, StepId later) const;
+
+  bool operator==(const Precedence&) const = default;
+
+ private:
+  std::vector<std::vector<bool>> earlier_;  ///< by step: the steps before it
+};
+
+/// Takes the step out: its followers follow what it followed. The step stays in the table, ordered by nothing.
+void take_out_of_order(Procedure& procedure, StepId step);
+
+/// Takes the step out of order and out of the table; the steps after it are renumbered.
+void drop_step(Procedure& procedure, StepId step);
+
+/// Lets either of two steps come first, of which `earlier` was directly before `later`.
+void drop_ordering(Procedure& procedure, StepId earlier, StepId later);
+
+}  // namespace cairn::verify
