@@ -172,16 +172,14 @@ RestBreach System::broken_at_rest(const AskedProperty& asked) {
   return system::broken_at_rest(terms, now.state, now_derived, asked, passes);
 }
 
-Domains static_domains(const Model& model, const FaultBudget& budget) {
-  const Space space(model, budget);
-  Terms constants;
-  const SymbolicState start = settle(constants, initial_state(space), passes_of_constants(space)).end;
-  Domains domains(space.size());
-  for (VariableId v = 0; v < space.size(); ++v) domains[v] = {start[v].cases().front().value};
+namespace {
+
+// Adds what events lead to until they lead nowhere else.
+Domains closed(const Model& model, const FaultBudget& budget, Domains domains) {
   while (true) {
     const System system(model, budget, domains);
     bool grown = false;
-    for (VariableId v = 0; v < space.size(); ++v) {
+    for (VariableId v = 0; v < system.space.size(); ++v) {
       std::vector<std::int64_t>& values = domains[v];
       for (const Value::Case& each : system.next[v].cases()) {
         const auto place = std::lower_bound(values.begin(), values.end(), each.value);
@@ -192,6 +190,17 @@ Domains static_domains(const Model& model, const FaultBudget& budget) {
     }
     if (!grown) return domains;
   }
+}
+
+}  // namespace
+
+Domains static_domains(const Model& model, const FaultBudget& budget) {
+  const Space space(model, budget);
+  Terms constants;
+  const SymbolicState start = settle(constants, initial_state(space), passes_of_constants(space)).end;
+  Domains domains(space.size());
+  for (VariableId v = 0; v < space.size(); ++v) domains[v] = {start[v].cases().front().value};
+  return closed(model, budget, std::move(domains));
 }
 
 Domains stated_domains(const Model& model, const FaultBudget& budget) {
@@ -212,7 +221,7 @@ Domains stated_domains(const Model& model, const FaultBudget& budget) {
   };
   widen(Kind::number, Kind::next_number);
   widen(Kind::priority, Kind::startup_priority);
-  return domains;
+  return closed(model, budget, std::move(domains));
 }
 
 }  // namespace cairn::system
