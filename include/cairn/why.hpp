@@ -84,9 +84,20 @@ struct Use {
   std::vector<Part> parts;
 };
 
+/// Another value of one of the platform's rules, and what it would do to the verdicts.
+struct OtherRule {
+  std::string rule;   ///< its key in a platform file: "orphans"
+  std::string value;  ///< as a platform file would give it: "restart", "[tenure, number]"
+  Platform platform;  ///< with that value
+  /// The verdicts that it would make other ones, in the order asked; of a refuted property with a shortest refutation,
+  /// of the model on that platform. Undecided: whether the verdict leans on the rule is unknown.
+  std::vector<PropertyVerdict> turned;
+};
+
 struct Why {
   Report report;                        ///< what `prove` says of the same question
   std::vector<PropertyWhy> properties;  ///< in the order asked
+  std::vector<OtherRule> rules;         ///< every other value of every rule
 };
 
 /// Settles every asked property, and asks why. The limits are for all of it: what is not settled by then is unknown.
