@@ -2,7 +2,9 @@
 /// The port: all that cairn asks of a SAT solver.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
+#include <initializer_list>
 #include <optional>
 #include <span>
 #include <string>
@@ -38,18 +40,23 @@ enum class Cause : std::uint8_t { none, time, memory, interrupted, effort, faile
 
 /// What one question may cost.
 struct Bounds {
-  std::optional<double> seconds;          ///< wall clock
-  std::optional<std::uint64_t> effort;    ///< the solver's own count of steps: the same on every machine
+  std::optional<double> seconds;           ///< wall clock
+  std::optional<std::uint64_t> effort;     ///< the solver's own count of steps: the same on every machine
+  std::optional<std::uint64_t> megabytes;  ///< of 10^6 bytes, in use by all solvers of the process together
 };
 
-/// Clauses are only ever added. Not to be used from two threads at once; interrupt() may be called from any.
+/// Clauses are only ever added. Not to be used from two threads at once; other solvers may be used meanwhile.
 class Solver {
  public:
+  Solver() = default;
+  Solver(const Solver&) = delete;
+  Solver& operator=(const Solver&) = delete;
   virtual ~Solver() = default;
   /// A new Boolean.
   virtual Literal declare() = 0;
   /// Demands that one of the literals holds; none: the solver is unsatisfiable from now on.
   virtual void add(std::span<const Literal> clause) = 0;
+  void add(std::initializer_list<Literal> clause) { add(std::span(clause.begin(), clause.size())); }
   /// Whether all clauses can hold together with all assumptions.
   virtual Outcome check(std::span<const Literal> assumptions, const Bounds& bounds) = 0;
   /// After `satisfiable`: the literal's value in the model found.
@@ -61,6 +68,8 @@ class Solver {
   [[nodiscard]] virtual Cause cause() const = 0;
   /// After `unknown` with Cause::failed: what the solver said.
   [[nodiscard]] virtual std::string complaint() const = 0;
+  /// What all questions so far have cost, in the count of Bounds::effort.
+  [[nodiscard]] virtual std::uint64_t effort() const = 0;
   /// Variables and clauses so far.
   [[nodiscard]] virtual std::size_t variables() const = 0;
   [[nodiscard]] virtual std::size_t clauses() const = 0;
