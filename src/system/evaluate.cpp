@@ -6,8 +6,8 @@
 
 namespace cairn::system {
 
-/// Writes the program down, parts before the nodes that use them and each node as late as its first user allows, so that
-/// few registers are in use at a time. A register is free again after the last use of its content.
+/// Writes the program down, parts before the nodes that use them and each node as late as its first user allows, so
+/// that few registers are in use at a time. A register is free again after the last use of its content.
 class Program::Compiler {
  public:
   Compiler(const Terms& terms, Program& program) : terms_(terms), program_(program) {}
@@ -115,9 +115,13 @@ class Program::Compiler {
 
 namespace {
 
-Lanes chosen(Lanes condition, Lanes then, Lanes otherwise) { return otherwise ^ (condition & (then ^ otherwise)); }
+Lanes chosen(Lanes condition, Lanes then, Lanes otherwise) {
+  return otherwise ^ (condition & (then ^ otherwise));
+}
 
-Lanes flipped(Lanes word, Lanes mask) { return word ^ mask; }
+Lanes flipped(Lanes word, Lanes mask) {
+  return word ^ mask;
+}
 
 Block chosen(const Block& condition, const Block& then, const Block& otherwise) {
   Block block;

@@ -63,23 +63,22 @@ class Lines {
   bool fresh_ = true;  ///< nothing stands on the line yet
 };
 
+std::string comment_line(const std::string& text) {
+  if (trimmed(text).empty()) return ";\n";
+  Lines lines("; ", "; ");
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t blank = std::min(text.find_first_of(" \t", at), text.size());
+    if (blank > at) lines.put(std::string_view(text).substr(at, blank - at));
+    at = blank + 1;
+  }
+  return std::move(lines).end();
+}
+
 std::string as_comment(std::string_view text) {
   std::string out;
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t end = std::min(text.find('\n', at), text.size());
-    const std::string line = printable(text.substr(at, end - at));
-    if (trimmed(line).empty()) {
-      out += ";\n";
-      at = end + 1;
-      continue;
-    }
-    Lines lines("; ", "; ");
-    for (std::size_t word = 0; word < line.size();) {
-      const std::size_t blank = std::min(line.find_first_of(" \t", word), line.size());
-      if (blank > word) lines.put(std::string_view(line).substr(word, blank - word));
-      word = blank + 1;
-    }
-    out += std::move(lines).end();
+    out += comment_line(printable(text.substr(at, end - at)));
     at = end + 1;
   }
   return out;
@@ -92,8 +91,9 @@ class Names {
   Names() {
     // The symbols of the theory Core, and the reserved words of section 3.1 that are no commands.
     for (const std::string_view word :
-         {"true", "false", "not", "=>", "and", "or", "xor", "=", "distinct", "ite", "Bool", "!", "_", "as", "exists",
-          "forall", "let", "match", "par", "BINARY", "DECIMAL", "HEXADECIMAL", "NUMERAL", "STRING"}) {
+         {"true",     "false", "not",  "=>",     "and",     "or",          "xor",     "=",
+          "distinct", "ite",   "Bool", "!",      "_",       "as",          "exists",  "forall",
+          "let",      "match", "par",  "BINARY", "DECIMAL", "HEXADECIMAL", "NUMERAL", "STRING"}) {
       taken_.emplace(word);
     }
   }
@@ -101,7 +101,8 @@ class Names {
   /// A name without bars that was not given yet.
   std::string give(std::string_view wish) {
     std::string name = printable(wish);
-    std::ranges::replace_if(name, [](char c) { return c == '|' || c == '\\'; }, '/');
+    std::ranges::replace_if(
+        name, [](char c) { return c == '|' || c == '\\'; }, '/');
     // Section 3.1: symbols that begin with @ or . are the solver's own.
     if (name.empty() || name[0] == '@' || name[0] == '.') name.insert(0, "~");
     if (taken_.insert(name).second) return name;
@@ -136,13 +137,16 @@ class Script {
     return out;
   }
 
+  /// Equations, not define-fun: that one is unfolded by its readers, and a term that is some hundred deep then takes z3
+  /// 4.8 minutes and gigabytes.
   [[nodiscard]] std::string definitions() const {
     std::string out;
     for (const std::uint32_t node : cone_) {
       if (terms_.op(node) == Op::variable || symbols_[node].empty()) continue;
-      Lines lines(fmt::format("(define-fun {} () Bool ", symbols_[node]), "    ");
+      out += fmt::format("(declare-const {} Bool)\n", symbols_[node]);
+      Lines lines(fmt::format("(assert (= {} ", symbols_[node]), "    ");
       print_node(lines, node, false);
-      lines.put(")", true);
+      lines.put("))", true);
       out += std::move(lines).end();
     }
     return out;
@@ -191,6 +195,19 @@ class Script {
     }
   }
 
+  /// The parts of a conjunction, or of the disjunction that its negation is; those of one in it that has no name as
+  /// well.
+  void print_parts(Lines& lines, std::span<const Term> parts, bool negated) const {
+    for (const Term part : parts) {
+      const bool within = !part.negated() && symbols_[part.node()].empty() && terms_.op(part.node()) == Op::all;
+      if (within) {
+        print_parts(lines, terms_.parts(part.node()), negated);
+      } else {
+        print(lines, negated ? !part : part);
+      }
+    }
+  }
+
   /// A negation moves into a conjunction and a difference, and stays before a choice.
   void print_node(Lines& lines, std::uint32_t node, bool negated) const {
     const auto parts = terms_.parts(node);
@@ -200,7 +217,7 @@ class Script {
         break;
       case Op::all:
         lines.put(negated ? "(or" : "(and");
-        for (const Term part : parts) print(lines, negated ? !part : part);
+        print_parts(lines, parts, negated);
         lines.put(")", true);
         break;
       case Op::choose:

@@ -1,0 +1,118 @@
+#include "system/evaluate.hpp"
+
+#include <string>
+#include <vector>
+
+#include <doctest/doctest.h>
+
+#include "base/contradiction.hpp"
+#include "system/garden.hpp"
+
+using namespace cairn::system;
+using namespace cairn::system::test;
+
+namespace {
+
+/// Lane l of word w is assignment 64 w + l: what variable i is there.
+Lanes lanes_of(std::size_t variable, std::size_t word) {
+  Lanes lanes = 0;
+  for (std::size_t lane = 0; lane < 64; ++lane) lanes |= Lanes{(64 * word + lane) >> variable & 1U} << lane;
+  return lanes;
+}
+
+struct Outputs {
+  std::vector<Term> terms;
+  explicit Outputs(const Garden& garden) {
+    for (const auto& plant : garden.plants) terms.push_back(terms.size() % 2 == 0 ? plant.term : !plant.term);
+    terms.push_back(never);
+    terms.push_back(always);
+  }
+  [[nodiscard]] static bool expected(const Garden& garden, std::size_t output, Assignment a) {
+    if (output >= garden.plants.size()) return output > garden.plants.size();
+    return garden.plants[output].table[a] == (output % 2 == 0);
+  }
+};
+
+}  // namespace
+
+TEST_CASE("64 assignments at once are worth what each is worth alone") {
+  std::vector<Lanes> scratch;  // shared from run to run: nothing of a run may reach the next
+  for (std::uint32_t seed = 1; seed <= 300; ++seed) {
+    INFO("seed " << seed);
+    Garden garden(seed, 6);
+    for (int i = 0; i < 60; ++i) garden.grow();
+    const Outputs outputs(garden);
+    const Program program(garden.terms, garden.inputs, outputs.terms);
+    REQUIRE(program.inputs() == 6);
+    REQUIRE(program.outputs() == outputs.terms.size());
+    std::vector<Lanes> in;
+    for (std::size_t i = 0; i < 6; ++i) in.push_back(lanes_of(i, 0));
+    std::vector<Lanes> out(outputs.terms.size());
+    program.run(in, out, scratch);
+    for (std::size_t o = 0; o < out.size(); ++o) {
+      for (Assignment a = 0; a < 64; ++a) REQUIRE((out[o] >> a & 1U) == Lanes{Outputs::expected(garden, o, a)});
+    }
+  }
+}
+
+TEST_CASE("512 assignments at once are worth what each is worth alone") {
+  std::vector<Block> scratch;
+  for (std::uint32_t seed = 1; seed <= 60; ++seed) {
+    INFO("seed " << seed);
+    Garden garden(seed, 9);
+    for (int i = 0; i < 80; ++i) garden.grow();
+    const Outputs outputs(garden);
+    const Program program(garden.terms, garden.inputs, outputs.terms);
+    std::vector<Block> in(9);
+    for (std::size_t i = 0; i < 9; ++i) {
+      for (std::size_t word = 0; word < 8; ++word) in[i].words[word] = lanes_of(i, word);
+    }
+    std::vector<Block> out(outputs.terms.size());
+    program.run(in, out, scratch);
+    for (std::size_t o = 0; o < out.size(); ++o) {
+      for (Assignment a = 0; a < 512; ++a) {
+        REQUIRE((out[o].words[a / 64] >> a % 64 & 1U) == Lanes{Outputs::expected(garden, o, a)});
+      }
+    }
+  }
+}
+
+TEST_CASE("inputs that nothing is built from, or that are outputs themselves, do no harm") {
+  Terms terms;
+  const Term a = terms.variable("a");
+  const Term b = terms.variable("b");
+  const Term late = terms.variable("late");
+  const Program program(terms, std::vector{late, b, a}, std::vector{!a, terms.both(a, b), a, a});
+  std::vector<Lanes> scratch;
+  std::vector<Lanes> out(4);
+  program.run(std::vector<Lanes>{~Lanes{0}, 0b1010, 0b1100}, out, scratch);
+  CHECK(out == std::vector<Lanes>{~Lanes{0b1100}, 0b1000, 0b1100, 0b1100});
+  const Program nothing(terms, {}, {});
+  nothing.run(std::vector<Lanes>{}, {}, scratch);
+  CHECK(nothing.length() == 0);
+}
+
+TEST_CASE("a variable that is no input is no value out of thin air") {
+  Terms terms;
+  const Term a = terms.variable("a");
+  const Term b = terms.variable("b");
+  CHECK_THROWS_AS(Program(terms, std::vector{a}, std::vector{terms.both(a, b)}), cairn::Contradiction);
+}
+
+TEST_CASE("a program is as long as its terms ask, and keeps few values at a time") {
+  Terms terms;
+  std::vector<Term> x;
+  for (int i = 0; i < 64; ++i) x.push_back(terms.variable("x" + std::to_string(i)));
+  SUBCASE("a wide conjunction takes an operation less than it has parts") {
+    CHECK(Program(terms, x, std::vector{terms.all(x)}).length() == 63);
+  }
+  SUBCASE("a term 200,000 deep takes a handful of registers beside its inputs") {
+    Term deep = x[0];
+    for (std::size_t i = 1; i < 200'000; ++i) {
+      deep = terms.choose(x[i % 64], terms.differ(deep, x[(i + 13) % 64]), x[(i * 7 + 2) % 64]);
+    }
+    const Program program(terms, x, std::vector{deep});
+    CHECK(program.length() >= 300'000);
+    CHECK(program.registers() <= 64 + 8);
+  }
+}
