@@ -187,7 +187,7 @@ Term Terms::conjoin() {
 
 bool Terms::tidy() {
   std::ranges::sort(gathered_);
-  gathered_.erase(std::ranges::unique(gathered_).begin(), gathered_.end());
+  gathered_.erase(std::unique(gathered_.begin(), gathered_.end()), gathered_.end());
   if (gathered_.empty()) return true;
   if (gathered_[0] == never) return false;
   if (gathered_[0] == always) gathered_.erase(gathered_.begin());

@@ -1,6 +1,5 @@
 #include "system/evaluate.hpp"
 
-#include <string>
 #include <vector>
 
 #include <doctest/doctest.h>
@@ -101,8 +100,7 @@ TEST_CASE("a variable that is no input is no value out of thin air") {
 
 TEST_CASE("a program is as long as its terms ask, and keeps few values at a time") {
   Terms terms;
-  std::vector<Term> x;
-  for (int i = 0; i < 64; ++i) x.push_back(terms.variable("x" + std::to_string(i)));
+  const auto x = variables(terms, 64);
   SUBCASE("a wide conjunction takes an operation less than it has parts") {
     CHECK(Program(terms, x, std::vector{terms.all(x)}).length() == 63);
   }

@@ -6,6 +6,13 @@
 
 namespace cairn::system::test {
 
+std::vector<Term> variables(Terms& terms, std::size_t count) {
+  std::vector<Term> out;
+  out.reserve(count);
+  for (std::size_t i = 0; i < count; ++i) out.push_back(terms.variable("x" + std::to_string(i)));
+  return out;
+}
+
 bool worth(const Terms& terms, std::span<const Term> inputs, Term term, Assignment assignment) {
   std::vector<char> value(term.node() + 1, 0);
   for (std::size_t i = 0; i < inputs.size(); ++i) {
@@ -32,9 +39,8 @@ bool worth(const Terms& terms, std::span<const Term> inputs, Term term, Assignme
   return of(term);
 }
 
-Garden::Garden(std::uint32_t seed, std::size_t variables) : random_(seed) {
-  for (std::size_t i = 0; i < variables; ++i) inputs.push_back(terms.variable("v" + std::to_string(i)));
-  for (std::size_t i = 0; i < variables; ++i) {
+Garden::Garden(std::uint32_t seed, std::size_t count) : inputs(variables(terms, count)), random_(seed) {
+  for (std::size_t i = 0; i < count; ++i) {
     plant(inputs[i], [&](Assignment a) { return (a >> i & 1U) != 0; });
   }
 }

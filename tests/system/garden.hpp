@@ -14,6 +14,9 @@ namespace cairn::system::test {
 /// The values of a few variables: bit i is variable i's.
 using Assignment = std::uint32_t;
 
+/// New variables x0, x1…
+[[nodiscard]] std::vector<Term> variables(Terms& terms, std::size_t count);
+
 /// What the term is worth under an assignment of `inputs`, node by node as Op says.
 [[nodiscard]] bool worth(const Terms& terms, std::span<const Term> inputs, Term term, Assignment assignment);
 
@@ -26,7 +29,7 @@ class Garden {
     std::vector<bool> table;  ///< by assignment
   };
 
-  Garden(std::uint32_t seed, std::size_t variables);
+  Garden(std::uint32_t seed, std::size_t count);
 
   /// Puts a new plant, made of those there are, at the end.
   void grow();

@@ -106,17 +106,17 @@ TEST_CASE("names that a person may choose are names to both programs, and no two
                             "check-sat", "exit", ":status", "#b1",  "power(a)=up", "x'",     "a~3", "distinct"};
   Terms terms;
   std::vector<Assertion> assertions;
-  std::vector<Term> variables;
-  for (const std::string_view name : names) variables.push_back(terms.variable(std::string(name)));
+  std::vector<Term> named(names.size());
+  std::ranges::transform(names, named.begin(), [&](const char* name) { return terms.variable(name); });
   // Neighbours differ, and so do their pairs: of two variables that became one, one of these could not hold.
-  for (std::size_t i = 0; i < variables.size(); ++i) {
+  for (std::size_t i = 0; i < named.size(); ++i) {
     std::vector<Term> alone;
-    for (std::size_t j = 0; j < variables.size(); ++j) alone.push_back(j == i ? variables[j] : !variables[j]);
+    for (std::size_t j = 0; j < named.size(); ++j) alone.push_back(j == i ? named[j] : !named[j]);
     assertions = {{"Only this one.", terms.all(alone)}};
     CHECK(answer_of(SolverProgram::cvc5, smtlib_question(terms, "", Status::sat, assertions)) == "sat\n");
   }
-  assertions = {{"All shared.", terms.differ(terms.all(variables), terms.any(variables))},
-                {"All shared, again.", terms.either(terms.all(variables), terms.any(variables))}};
+  assertions = {{"All shared.", terms.differ(terms.all(named), terms.any(named))},
+                {"All shared, again.", terms.either(terms.all(named), terms.any(named))}};
   check_both_answer(smtlib_question(terms, "", Status::sat, assertions), "sat");
 }
 
@@ -137,8 +137,7 @@ TEST_CASE("comments are wrapped to 100 columns and stay comments") {
 
 TEST_CASE("no line is deep, however deep the term: both programs read one that is 20,000 deep") {
   Terms terms;
-  std::vector<Term> x;
-  for (int i = 0; i < 30; ++i) x.push_back(terms.variable("x" + std::to_string(i)));
+  const auto x = variables(terms, 30);
   Term deep = x[0];
   for (std::size_t i = 1; i < 20'000; ++i)
     deep = terms.choose(x[i % 30], deep, terms.differ(deep, x[(i * 7 + 3) % 30]));

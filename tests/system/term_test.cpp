@@ -49,12 +49,6 @@ void check_shape(const Terms& terms) {
   }
 }
 
-std::vector<Term> variables(Terms& terms, std::size_t count) {
-  std::vector<Term> out;
-  for (std::size_t i = 0; i < count; ++i) out.push_back(terms.variable("x" + std::to_string(i)));
-  return out;
-}
-
 /// A term as deep as it is long: each link looks at the one before and at the next variable. No link folds.
 Term chain(Terms& terms, std::span<const Term> over, std::size_t length) {
   Term term = over[0];
