@@ -102,18 +102,13 @@ SymbolicState choose(Terms& terms, Term condition, const SymbolicState& then, co
   return chosen;
 }
 
-// Of constants: settling goes on for as long as it takes.
-int passes_of_constants(const Space& space) {
-  return static_cast<int>(space.devices()) + 2;
-}
-
 }  // namespace
 
 System::System(const Model& model, const FaultBudget& budget, const Domains& ranges)
     : space(model, budget),
       domains(ranges),
       passes(passes_enough(model.platform)),
-      first(settle(terms, initial_state(space), passes_of_constants(space))),
+      first(settle_to_the_end(terms, initial_state(space))),
       now(free_state(terms, space, domains, "")),
       now_derived(derive(terms, now.state)),
       settled(system::settled(terms, now.state, now_derived)),
@@ -170,58 +165,6 @@ Term System::broken_at_first(Property property) {
 
 RestBreach System::broken_at_rest(const AskedProperty& asked) {
   return system::broken_at_rest(terms, now.state, now_derived, asked, passes);
-}
-
-namespace {
-
-// Adds what events lead to until they lead nowhere else.
-Domains closed(const Model& model, const FaultBudget& budget, Domains domains) {
-  while (true) {
-    const System system(model, budget, domains);
-    bool grown = false;
-    for (VariableId v = 0; v < system.space.size(); ++v) {
-      std::vector<std::int64_t>& values = domains[v];
-      for (const Value::Case& each : system.next[v].cases()) {
-        const auto place = std::lower_bound(values.begin(), values.end(), each.value);
-        if (place != values.end() && *place == each.value) continue;
-        values.insert(place, each.value);
-        grown = true;
-      }
-    }
-    if (!grown) return domains;
-  }
-}
-
-}  // namespace
-
-Domains static_domains(const Model& model, const FaultBudget& budget) {
-  const Space space(model, budget);
-  Terms constants;
-  const SymbolicState start = settle(constants, initial_state(space), passes_of_constants(space)).end;
-  Domains domains(space.size());
-  for (VariableId v = 0; v < space.size(); ++v) domains[v] = {start[v].cases().front().value};
-  return closed(model, budget, std::move(domains));
-}
-
-Domains stated_domains(const Model& model, const FaultBudget& budget) {
-  using Kind = Variable::Kind;
-  Domains domains = static_domains(model, budget);
-  const Space space(model, budget);
-  const auto widen = [&](Kind in_force, Kind next) {
-    std::vector<std::int64_t> all;
-    const auto each = [&](auto visit) {
-      for_each_device(space, [&](DeviceId d) {
-        for (const Kind kind : {in_force, next}) visit(domains[space.of_device(kind, d)]);
-      });
-    };
-    each([&](const std::vector<std::int64_t>& values) { all.insert(all.end(), values.begin(), values.end()); });
-    std::sort(all.begin(), all.end());
-    all.erase(std::unique(all.begin(), all.end()), all.end());
-    each([&](std::vector<std::int64_t>& values) { values = all; });
-  };
-  widen(Kind::number, Kind::next_number);
-  widen(Kind::priority, Kind::startup_priority);
-  return closed(model, budget, std::move(domains));
 }
 
 }  // namespace cairn::system

@@ -8,6 +8,7 @@
 
 #include <vector>
 
+#include "system/domains.hpp"
 #include "system/events.hpp"
 #include "system/properties.hpp"
 #include "system/settle.hpp"
@@ -64,13 +65,5 @@ struct System {
 
 /// What the variable `happens` of an event is called: "step s3", "crashed yard-2".
 [[nodiscard]] std::string event_name(const Model& model, const Event& event);
-
-/// The smallest domains that the site's values are in and that no event leaves, as far as the building of the relation
-/// shows by itself. With them System::strays is `never` for every variable.
-[[nodiscard]] Domains static_domains(const Model& model, const FaultBudget& budget);
-
-/// The same, but every number and every priority may be any that stands somewhere in the site, the steps or the
-/// platform's factory values: that a device keeps its own is then a fact that can be told.
-[[nodiscard]] Domains stated_domains(const Model& model, const FaultBudget& budget);
 
 }  // namespace cairn::system

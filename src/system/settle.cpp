@@ -235,4 +235,9 @@ Settling settle(Terms& terms, SymbolicState s, int passes) {
   return {std::move(stages), std::move(s), std::move(end_derived), unfinished};
 }
 
+Settling settle_to_the_end(Terms& terms, SymbolicState s) {
+  const int passes = static_cast<int>(s.space().devices()) + 2;
+  return settle(terms, std::move(s), passes);
+}
+
 }  // namespace cairn::system

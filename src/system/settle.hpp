@@ -55,4 +55,7 @@ struct Settling {
 
 [[nodiscard]] Settling settle(Terms& terms, SymbolicState s, int passes);
 
+/// Of a state that is all constants: for as long as it takes, since each unsettled pass takes a device down.
+[[nodiscard]] Settling settle_to_the_end(Terms& terms, SymbolicState s);
+
 }  // namespace cairn::system

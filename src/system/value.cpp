@@ -6,13 +6,26 @@
 
 namespace cairn::system {
 
-Value::Value(std::vector<Case> cases) : cases_(std::move(cases)) {
-  std::erase_if(cases_, [](const Case& one) { return one.holds == never; });
+Value::Value(std::vector<Case> cases) {
+  std::erase_if(cases, [](const Case& one) { return one.holds == never; });
+  cases_ = std::make_shared<const std::vector<Case>>(std::move(cases));
 }
 
 Term Value::is(std::int64_t value) const {
-  const auto found = std::ranges::lower_bound(cases_, value, std::less{}, &Case::value);
-  return found != cases_.end() && found->value == value ? found->holds : never;
+  const auto found = std::ranges::lower_bound(*cases_, value, std::less{}, &Case::value);
+  return found != cases_->end() && found->value == value ? found->holds : never;
+}
+
+Value free_value(const std::vector<std::int64_t>& values, const std::function<Term(std::int64_t)>& declare) {
+  if (values.size() == 1) return Value(values.front());
+  if (values.size() == 2) {
+    const Term second = declare(values[1]);
+    return Value({{values[0], !second}, {values[1], second}});
+  }
+  std::vector<Value::Case> cases;
+  cases.reserve(values.size());
+  for (const std::int64_t value : values) cases.push_back({value, declare(value)});
+  return Value(std::move(cases));
 }
 
 Value choose(Terms& terms, Term condition, const Value& then, const Value& otherwise) {

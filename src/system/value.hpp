@@ -3,6 +3,8 @@
 #pragma once
 
 #include <cstdint>
+#include <functional>
+#include <memory>
 #include <utility>
 #include <vector>
 
@@ -11,6 +13,7 @@
 namespace cairn::system {
 
 /// Cases in ascending order of their integers, exactly one of whose terms holds; terms that are `never` are left out.
+/// Immutable, and cheap to copy: states are copied whole for each event, and few of their values change.
 class Value {
  public:
   struct Case {
@@ -18,20 +21,26 @@ class Value {
     Term holds;
     bool operator==(const Case&) const = default;
   };
-  Value() = default;
+  /// Of no use but to be assigned to.
+  Value() : Value(std::vector<Case>{}) {}
   /// A constant.
-  explicit Value(std::int64_t constant) : cases_{{constant, always}} {}
+  explicit Value(std::int64_t constant) : Value(std::vector<Case>{{constant, always}}) {}
   /// Demands what the class promises; cases that are `never` are dropped.
   explicit Value(std::vector<Case> cases);
 
-  [[nodiscard]] const std::vector<Case>& cases() const { return cases_; }
+  [[nodiscard]] const std::vector<Case>& cases() const { return *cases_; }
   /// That it is `value`.
   [[nodiscard]] Term is(std::int64_t value) const;
-  bool operator==(const Value&) const = default;
+  bool operator==(const Value& other) const { return cases_ == other.cases_ || *cases_ == *other.cases_; }
 
  private:
-  std::vector<Case> cases_;
+  std::shared_ptr<const std::vector<Case>> cases_;
 };
+
+/// A value that may be any of `values`, which ascend: one is a constant, two are one Boolean, declared for the greater,
+/// more are a Boolean each, of which somebody has to demand that exactly one holds.
+[[nodiscard]] Value free_value(const std::vector<std::int64_t>& values,
+                               const std::function<Term(std::int64_t)>& declare);
 
 [[nodiscard]] Value choose(Terms& terms, Term condition, const Value& then, const Value& otherwise);
 [[nodiscard]] Term equal(Terms& terms, const Value& a, const Value& b);

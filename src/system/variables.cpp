@@ -64,30 +64,6 @@ std::int64_t initial_value(const Space& space, const Variable& variable) {
   return 0;
 }
 
-// Two values: one Boolean, named after the greater. More: one Boolean a value.
-Value free_value(Terms& terms, const Space& space, VariableId v, const std::vector<std::int64_t>& values,
-                 std::string_view prime, FreeState& out) {
-  const auto declare = [&](std::int64_t value) {
-    const std::string name =
-        space.is_truth(v) ? space.name(v) : fmt::format("{} is {}", space.name(v), space.value_name(v, value));
-    out.booleans.push_back(terms.variable(fmt::format("{}{}", name, prime)));
-    return out.booleans.back();
-  };
-  if (values.size() == 1) return Value(values.front());
-  if (values.size() == 2) {
-    const Term second = declare(values[1]);
-    return Value({{values[0], !second}, {values[1], second}});
-  }
-  std::vector<Value::Case> cases;
-  std::vector<Term> which;
-  for (const std::int64_t value : values) {
-    which.push_back(declare(value));
-    cases.push_back({value, which.back()});
-  }
-  out.typing = terms.all({out.typing, terms.any(which), terms.at_most_one(which)});
-  return Value(std::move(cases));
-}
-
 Term law_of_leaders(Terms& terms, const SymbolicState& s) {
   std::vector<Term> all;
   for_each_device(s.space(), [&](DeviceId d) { all.push_back(terms.implies(!s.leaderless(d), s.up(d))); });
@@ -137,7 +113,17 @@ SymbolicState initial_state(const Space& space) {
 FreeState free_state(Terms& terms, const Space& space, const Domains& domains, std::string_view prime) {
   FreeState out{SymbolicState(space), always, {}};
   for (VariableId v = 0; v < space.size(); ++v) {
-    out.state[v] = free_value(terms, space, v, domains[v], prime, out);
+    const auto declare = [&](std::int64_t value) {
+      const std::string name =
+          space.is_truth(v) ? space.name(v) : fmt::format("{} is {}", space.name(v), space.value_name(v, value));
+      out.booleans.push_back(terms.variable(fmt::format("{}{}", name, prime)));
+      return out.booleans.back();
+    };
+    out.state[v] = free_value(domains[v], declare);
+    if (domains[v].size() < 3) continue;
+    std::vector<Term> which;
+    for (const Value::Case& each : out.state[v].cases()) which.push_back(each.holds);
+    out.typing = terms.all({out.typing, terms.any(which), terms.at_most_one(which)});
   }
   return out;
 }

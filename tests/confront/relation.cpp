@@ -1,0 +1,114 @@
+#include "confront/relation.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include "confront/states.hpp"
+
+namespace cairn::confront {
+
+namespace {
+
+std::vector<Event> events_in(const semantics::World& world, const State& s) {
+  std::vector<Event> events;
+  semantics::events_in(world, s, semantics::derive(world, s), events);
+  return events;
+}
+
+bool among(const std::vector<Event>& events, const Event& event) {
+  return std::find(events.begin(), events.end(), event) != events.end();
+}
+
+}  // namespace
+
+Relation::Relation(const semantics::World& world, system::System& system, std::string name, Tally& tally)
+    : world_(world), system_(system), name_(std::move(name)), course_(world), sheet_(ask(tally)) {}
+
+Sheet Relation::ask(Tally& tally) {
+  std::vector<system::Term> inputs = system_.now.booleans;
+  for (const system::Occurrence& each : system_.events) inputs.push_back(each.happens);
+  Sheet sheet(system_.terms, std::move(inputs), tally);
+  settled_ = sheet.ask("settled", "", system_.settled);
+  one_event_ = sheet.ask("one event", "", system_.one_event);
+  stirs_ = sheet.ask("stirs", "", system_.stirs);
+  unfinished_ = sheet.ask("unfinished", "", system_.unfinished);
+  for (const system::Occurrence& each : system_.events) {
+    may_happen_.push_back(sheet.ask("may happen", std::string(name_of(each.event.kind)), each.may_happen));
+  }
+  for (const Property property : on_the_way) {
+    broken_.push_back(sheet.ask(std::string(name_of(property)), "on the way", system_.broken_on_the_way(property)));
+  }
+  next_ = sheet.ask("next", "", system_.now.state, system_.next);
+  for (system::VariableId v = 0; v < system_.space.size(); ++v) {
+    strays_.push_back(sheet.ask("strays", system_.space.name(v), system_.strays(v)));
+  }
+  return sheet;
+}
+
+void Relation::open(const State& s) {
+  sheet_.open(assignment_of(system_.domains, values_of(system_.space, s)),
+              [this, s] { return name_ + ": " + told(system_.space, s); });
+}
+
+std::size_t Relation::place_of(const Event& event) const {
+  const auto found = std::find_if(system_.events.begin(), system_.events.end(),
+                                  [&](const system::Occurrence& each) { return each.event == event; });
+  return static_cast<std::size_t>(found - system_.events.begin());
+}
+
+void Relation::answer_state(const State& s, bool is_settled) {
+  const std::vector<Event> events = events_in(world_, s);
+  open(s);
+  sheet_.answer(settled_, is_settled);
+  sheet_.answer(one_event_, false);  // none happens
+  for (std::size_t i = 0; i < system_.events.size(); ++i) {
+    sheet_.answer(may_happen_[i], among(events, system_.events[i].event));
+  }
+}
+
+void Relation::answer_choice(const State& s, Random& random) {
+  const std::vector<Event> events = events_in(world_, s);
+  if (system_.events.size() < 2) return;
+  const std::size_t first = below(random, system_.events.size());
+  const std::size_t second = (first + 1 + below(random, system_.events.size() - 1)) % system_.events.size();
+  open(s);
+  happens(first);
+  sheet_.answer(one_event_, among(events, system_.events[first].event));
+  open(s);
+  happens(first);
+  happens(second);
+  sheet_.answer(one_event_, false);
+}
+
+void Relation::answer_events(const State& s) {
+  for (const Event& event : events_in(world_, s)) {
+    const std::size_t place = place_of(event);
+    open(s);
+    if (place == system_.events.size()) {
+      sheet_.differs(std::string(name_of(event.kind)) + " may happen and is left out");
+      continue;
+    }
+    happens(place);
+    sheet_.answer(one_event_, true);
+    answer_event(s, place);
+  }
+}
+
+void Relation::answer_event(const State& s, std::size_t place) {
+  const system::Occurrence& occurrence = system_.events[place];
+  State after = s;
+  course_.take(after, occurrence.event);
+  const bool more_needed = course_.unsettled >= static_cast<std::size_t>(system_.passes);
+  sheet_.answer(stirs_, occurrence.stirs);
+  sheet_.answer(unfinished_, more_needed);
+  if (!occurrence.stirs && course_.passes != 0) sheet_.differs("a pass follows on an event that does not stir");
+  if (more_needed) return;
+  for (std::size_t i = 0; i < on_the_way.size(); ++i) sheet_.answer(broken_[i], course_.broken.at(i));
+  sheet_.answer(next_, s, after);
+  for (system::VariableId v = 0; v < system_.space.size(); ++v) {
+    const std::vector<std::int64_t>& values = system_.domains[v];
+    sheet_.answer(strays_[v], !std::binary_search(values.begin(), values.end(), system_.space.read(after, v)));
+  }
+}
+
+}  // namespace cairn::confront
