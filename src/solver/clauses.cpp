@@ -110,6 +110,7 @@ void Clauses::demand_one_of(Term first, std::vector<Literal> unless) {
 }
 
 bool Clauses::value_of(Term term) const {
+  if (term.node() == system::never.node()) return term.negated();
   if (known(term.node())) return solver_.value(at(term));
   assert(terms_.op(term.node()) == Op::variable);
   return term.negated();
