@@ -1,5 +1,7 @@
 #include "solver/fact.hpp"
 
+#include <algorithm>
+
 namespace cairn::solver {
 
 using system::SymbolicState;
@@ -46,6 +48,23 @@ Term term_of(Terms& terms, const SymbolicState& s, const Fact& fact) {
   std::vector<Term> given;
   for (const Within& condition : fact.given) given.push_back(within(terms, s, condition));
   return terms.implies(terms.all(given), claim_of(terms, s, fact));
+}
+
+bool fails_where(const Fact& fact, const Known& known) {
+  const auto all_values = [&](const Within& claim, bool are_in) {
+    const auto values = known.find(claim.variable);
+    return values != known.end() && std::all_of(values->second.begin(), values->second.end(), [&](std::int64_t value) {
+             return std::binary_search(claim.values.begin(), claim.values.end(), value) == are_in;
+           });
+  };
+  const bool applies =
+      std::all_of(fact.given.begin(), fact.given.end(), [&](const Within& claim) { return all_values(claim, true); });
+  if (!applies) return false;
+  if (fact.kind == Fact::Kind::within) return all_values(fact.holds, false);
+  if (fact.kind != Fact::Kind::differ) return false;
+  const auto one = known.find(fact.holds.variable);
+  const auto other = known.find(fact.other);
+  return one != known.end() && other != known.end() && one->second.size() == 1 && one->second == other->second;
 }
 
 }  // namespace cairn::solver

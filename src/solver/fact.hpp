@@ -3,7 +3,7 @@
 #pragma once
 
 #include <cstdint>
-#include <functional>
+#include <map>
 #include <vector>
 
 #include "system/variables.hpp"
@@ -35,5 +35,11 @@ struct Fact {
 
 /// The fact as a term over `s`.
 [[nodiscard]] system::Term term_of(system::Terms& terms, const system::SymbolicState& s, const Fact& fact);
+
+/// What is known of a state: per variable the values that it may have, ascending; of the others nothing.
+using Known = std::map<system::VariableId, std::vector<std::int64_t>>;
+
+/// That the fact fails in every state of which this is known.
+[[nodiscard]] bool fails_where(const Fact& fact, const Known& known);
 
 }  // namespace cairn::solver

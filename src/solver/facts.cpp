@@ -1,9 +1,9 @@
 #include "solver/facts.hpp"
 
 #include <algorithm>
+#include <set>
 
 #include "base/contradiction.hpp"
-#include "system/evaluate.hpp"
 
 namespace cairn::solver {
 
@@ -51,18 +51,22 @@ void FactsProver::offer(const std::vector<Fact>& candidates) {
     candidates_.push_back({fact, now, term_of(system_.terms, system_.next, fact), assumed, {}, false, true});
     ++effort_.candidates;
   }
+  now_program_.reset();
+  next_program_.reset();
 }
 
 FactsProver::Bad FactsProver::bad_of(const AskedProperty& asked) {
   const auto key = std::pair(asked.property, asked.k);
   if (const auto known = bad_.find(key); known != bad_.end()) return known->second;
   Bad bad;
-  if (speaks_of_goal(asked.property)) {
-    const system::RestBreach breach = system_.broken_at_rest(asked);
-    bad = {clauses_.literal_of(system_.terms.either(breach.broken, breach.unfinished)), false};
+  bad.on_the_way = !speaks_of_goal(asked.property);
+  if (bad.on_the_way) {
+    bad.term = system_.broken_on_the_way(asked.property);
   } else {
-    bad = {clauses_.literal_of(system_.broken_on_the_way(asked.property)), true};
+    const system::RestBreach breach = system_.broken_at_rest(asked);
+    bad.term = system_.terms.either(breach.broken, breach.unfinished);
   }
+  bad.literal = clauses_.literal_of(bad.term);
   return bad_.emplace(key, bad).first->second;
 }
 
@@ -81,14 +85,6 @@ std::vector<Literal> FactsProver::assumptions(const Places& facts) const {
   return all;
 }
 
-FactsProver::Places FactsProver::live() const {
-  Places all;
-  for (std::size_t place = 0; place < candidates_.size(); ++place) {
-    if (candidates_[place].live) all.push_back(place);
-  }
-  return all;
-}
-
 FactsProver::Places FactsProver::in_core() {
   Places used;
   for (const Literal literal : solver_.core()) {
@@ -98,12 +94,12 @@ FactsProver::Places FactsProver::in_core() {
   return used;
 }
 
-Outcome FactsProver::ask(std::vector<Literal> assumed) {
+Outcome FactsProver::ask(const std::vector<Literal>& assumed) {
   ++effort_.questions;
   return solver_.check(assumed, bounds_);
 }
 
-Outcome FactsProver::exclude(const Bad& bad, const Places& facts, Places& used) {
+Outcome FactsProver::find_bad(const Bad& bad, const Places& facts, Places& used) {
   std::vector<Literal> assumed = assumptions(facts);
   assumed.push_back(bad.literal);
   if (bad.on_the_way) assumed.push_back(event_);
@@ -120,11 +116,11 @@ Outcome FactsProver::exclude(const Bad& bad, const Places& facts, Places& used) 
   return outcome;
 }
 
-Outcome FactsProver::keep(const Places& facts, const Places& kept, Places& used) {
+Outcome FactsProver::find_loss(const Places& facts, const Places& kept, Places& used) {
   const Literal asked = solver_.declare();
-  std::vector<Literal> one_is_violated{!asked};
-  for (const std::size_t place : kept) one_is_violated.push_back(violated(place));
-  solver_.add(one_is_violated);
+  std::vector<Literal> one_is_lost{!asked};
+  for (const std::size_t place : kept) one_is_lost.push_back(violated(place));
+  solver_.add(one_is_lost);
   std::vector<Literal> assumed = assumptions(facts);
   assumed.push_back(asked);
   assumed.push_back(event_);
@@ -133,23 +129,93 @@ Outcome FactsProver::keep(const Places& facts, const Places& kept, Places& used)
   return outcome;
 }
 
-void FactsProver::drop_violated() {
-  std::vector<Term> inputs = system_.now.booleans;
-  for (const system::Occurrence& each : system_.events) inputs.push_back(each.happens);
-  const Places places = live();
-  std::vector<Term> outputs;
-  for (const std::size_t place : places) outputs.push_back(candidates_[place].next);
-  const system::Program program(system_.terms, inputs, outputs);
+std::vector<system::Lanes> FactsProver::model() const {
   std::vector<system::Lanes> values;
-  for (const Term input : inputs) values.push_back(clauses_.value_of(input) ? ~system::Lanes{0} : 0);
-  std::vector<system::Lanes> results(outputs.size());
-  std::vector<system::Lanes> scratch;
-  program.run(values, results, scratch);
-  for (std::size_t i = 0; i < places.size(); ++i) {
-    if (results[i] != 0) continue;
-    candidates_[places[i]].live = false;
+  const auto add = [&](Term input) { values.push_back(clauses_.value_of(input) ? ~system::Lanes{0} : 0); };
+  for (const Term boolean : system_.now.booleans) add(boolean);
+  for (const system::Occurrence& each : system_.events) add(each.happens);
+  return values;
+}
+
+std::vector<system::Lanes> FactsProver::hold_in(const std::vector<system::Lanes>& values, bool after_event) {
+  std::optional<system::Program>& program = after_event ? next_program_ : now_program_;
+  if (!program) {
+    std::vector<Term> inputs = system_.now.booleans;
+    for (const system::Occurrence& each : system_.events) inputs.push_back(each.happens);
+    std::vector<Term> outputs;
+    for (const Candidate& candidate : candidates_) outputs.push_back(after_event ? candidate.next : candidate.now);
+    program.emplace(system_.terms, inputs, outputs);
+  }
+  std::vector<system::Lanes> results(candidates_.size());
+  program->run(values, results, scratch_);
+  return results;
+}
+
+Known FactsProver::reason_for(Term target, const std::vector<system::Lanes>& model) {
+  std::vector<Literal> assumed;
+  const auto assume = [&](Term boolean, bool value) {
+    assumed.push_back(clauses_.literal_of(value ? boolean : !boolean));
+  };
+  std::size_t i = 0;
+  for (const Term boolean : system_.now.booleans) assume(boolean, model[i++] != 0);
+  for (const system::Occurrence& each : system_.events) {
+    // That the event may happen is part of the reason.
+    if (model[i] != 0) target = system_.terms.both(target, each.may_happen);
+    assume(each.happens, model[i++] != 0);
+  }
+  // All that the model says, against what follows from it: the core is the reason.
+  assume(target, false);
+  if (ask(assumed) != Outcome::unsatisfiable) return {};
+  std::set<Literal> core;
+  for (const Literal literal : solver_.core()) core.insert(literal);
+  Known known;
+  for (system::VariableId v = 0; v < system_.space.size(); ++v) {
+    const std::vector<system::Value::Case>& cases = system_.now.state[v].cases();
+    if (cases.size() < 2) continue;
+    std::vector<std::int64_t> possible;
+    for (const system::Value::Case& each : cases) {
+      const Literal holds = clauses_.literal_of(each.holds);
+      if (core.contains(holds)) {
+        possible = {each.value};
+        break;
+      }
+      if (!core.contains(!holds)) possible.push_back(each.value);
+    }
+    if (possible.size() < cases.size()) known[v] = std::move(possible);
+  }
+  return known;
+}
+
+bool FactsProver::rule_out(Places& facts, Term target) {
+  const std::vector<system::Lanes> found = model();
+  const std::vector<system::Lanes> hold = hold_in(found, false);
+  const Known reason = reason_for(target, found);
+  std::optional<std::size_t> chosen;
+  for (std::size_t place = 0; place < candidates_.size(); ++place) {
+    if (!candidates_[place].live || hold[place] != 0) continue;
+    if (!chosen) chosen = place;
+    if (!fails_where(candidates_[place].fact, reason)) continue;
+    chosen = place;
+    break;
+  }
+  if (!chosen) return false;
+  facts.insert(std::lower_bound(facts.begin(), facts.end(), *chosen), *chosen);
+  return true;
+}
+
+std::size_t FactsProver::first_lost(const Places& facts, const std::vector<system::Lanes>& model) {
+  const std::vector<system::Lanes> hold = hold_in(model, true);
+  return *std::find_if(facts.begin(), facts.end(), [&](std::size_t place) { return hold[place] == 0; });
+}
+
+void FactsProver::drop_lost(Places& facts, const std::vector<system::Lanes>& model) {
+  const std::vector<system::Lanes> hold = hold_in(model, true);
+  for (const std::size_t place : facts) {
+    if (hold[place] != 0) continue;
+    candidates_[place].live = false;
     ++effort_.dropped;
   }
+  std::erase_if(facts, [this](std::size_t place) { return !candidates_[place].live; });
 }
 
 NoFactsProof FactsProver::costly() const {
@@ -158,55 +224,47 @@ NoFactsProof FactsProver::costly() const {
 }
 
 std::optional<FactsProver::Places> FactsProver::close(const Bad& bad, NoFactsProof& why) {
+  Places facts;
+  Places used;
+  const auto give_up = [&](NoFactsProof reason) {
+    why = std::move(reason);
+    return std::nullopt;
+  };
   while (true) {
-    Places needed;
-    const Outcome excluded = exclude(bad, live(), needed);
-    if (excluded != Outcome::unsatisfiable) {
-      why = excluded == Outcome::satisfiable ? NoFactsProof{} : costly();
-      return std::nullopt;
+    Outcome outcome = find_bad(bad, facts, used);
+    if (outcome == Outcome::unknown) return give_up(costly());
+    if (outcome == Outcome::satisfiable) {
+      if (!rule_out(facts, bad.term)) return give_up({});
+      continue;
     }
-    bool all_kept = true;
-    Places pending = needed;
-    while (!pending.empty()) {
-      Places used;
-      const Outcome kept = keep(live(), pending, used);
-      if (kept == Outcome::unknown) {
-        why = costly();
-        return std::nullopt;
-      }
-      if (kept == Outcome::satisfiable) {
-        all_kept = false;
-        drop_violated();
-        std::erase_if(pending, [this](std::size_t place) { return !candidates_[place].live; });
-      } else {
-        pending = without(used, needed);
-        insert_all(needed, used);
-      }
-    }
-    if (all_kept) return needed;
+    outcome = find_loss(facts, facts, used);
+    if (outcome == Outcome::unknown) return give_up(costly());
+    if (outcome == Outcome::unsatisfiable) return facts;
+    const std::vector<system::Lanes> found = model();
+    if (!rule_out(facts, !candidates_[first_lost(facts, found)].next)) drop_lost(facts, found);
   }
+}
+
+std::optional<FactsProver::Places> FactsProver::leaned_on(const Bad& bad, const Places& all) {
+  Places needed;
+  if (find_bad(bad, all, needed) != Outcome::unsatisfiable) return std::nullopt;
+  Places pending = needed;
+  while (!pending.empty()) {
+    Places used;
+    if (find_loss(all, pending, used) != Outcome::unsatisfiable) return std::nullopt;
+    pending = without(used, needed);
+    insert_all(needed, used);
+  }
+  return needed;
 }
 
 void FactsProver::minimise(const Bad& bad, Places& facts, std::uint64_t questions) {
   const std::uint64_t last = effort_.questions + questions;
-  // What is left when only that is taken up which the answers lean on; nothing where `all` does not do.
-  const auto closed_within = [&](const Places& all) -> std::optional<Places> {
-    Places needed;
-    if (exclude(bad, all, needed) != Outcome::unsatisfiable) return std::nullopt;
-    Places pending = needed;
-    while (!pending.empty()) {
-      Places used;
-      if (keep(all, pending, used) != Outcome::unsatisfiable) return std::nullopt;
-      pending = without(used, needed);
-      insert_all(needed, used);
-    }
-    return needed;
-  };
   for (std::size_t i = facts.size(); i-- > 0 && effort_.questions < last;) {
     if (i >= facts.size()) continue;
     Places fewer = facts;
     fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
-    if (const auto closed = closed_within(fewer)) facts = *closed;
+    if (const auto rest = leaned_on(bad, fewer)) facts = *rest;
   }
 }
 

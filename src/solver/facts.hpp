@@ -3,13 +3,13 @@
 ///
 /// Every reachable settled state satisfies the facts when the first one does and no event leads from a state that
 /// satisfies them to one that does not; a property holds when no state that satisfies them, and no event in one, breaks
-/// it. The solver answers both with the state variables free. Candidates are taken up only when an answer leaned on
-/// them, so that those which have nothing to do with the question cost nothing but their clauses.
+/// it. The solver answers both with the state variables free. A candidate is taken up only when the solver has found a
+/// state that it rules out and that nothing taken up so far does: the simplest such candidate each time. So the proof
+/// stays small, and what has nothing to do with the question costs nothing but its clauses.
 #pragma once
 
 #include <cstdint>
 #include <map>
-#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -19,6 +19,7 @@
 #include "solver/fact.hpp"
 #include "solver/solver.hpp"
 #include "system/build.hpp"
+#include "system/evaluate.hpp"
 
 namespace cairn::solver {
 
@@ -53,7 +54,8 @@ class FactsProver {
   /// \param bounds  of each question
   FactsProver(system::System& system, Solver& solver, const Bounds& bounds);
 
-  /// Adds candidates; those that do not hold in the first state are passed over.
+  /// Adds candidates, the simplest first: where several would do, the earlier is taken. Those that do not hold in the
+  /// first state are passed over.
   void offer(const std::vector<Fact>& candidates);
 
   /// Looks for a proof with the candidates so far.
@@ -75,6 +77,7 @@ class FactsProver {
   using Places = std::vector<std::size_t>;
 
   struct Bad {
+    system::Term term;
     Literal literal;
     bool on_the_way;  ///< an event leads to it
   };
@@ -82,19 +85,32 @@ class FactsProver {
   [[nodiscard]] Bad bad_of(const AskedProperty& asked);
   [[nodiscard]] Literal violated(std::size_t place);
   [[nodiscard]] std::vector<Literal> assumptions(const Places& facts) const;
-  [[nodiscard]] Places live() const;
   [[nodiscard]] Places in_core();
-  Outcome ask(std::vector<Literal> assumptions);
+  Outcome ask(const std::vector<Literal>& assumptions);
 
-  /// That the facts exclude the bad: `unsatisfiable`, and `used` are those that the answer leaned on.
-  Outcome exclude(const Bad& bad, const Places& facts, Places& used);
-  /// That every event in a state with the facts keeps `kept`.
-  Outcome keep(const Places& facts, const Places& kept, Places& used);
-  /// Drops the live candidates that the model found violates.
-  void drop_violated();
+  /// Whether a state with the facts is bad, or leads to what is.
+  Outcome find_bad(const Bad& bad, const Places& facts, Places& used);
+  /// Whether an event leads from a state with the facts to one without some of `kept`.
+  Outcome find_loss(const Places& facts, const Places& kept, Places& used);
 
-  /// Facts among the live ones that exclude the bad and that events keep, found from the bad backwards.
+  /// The model that the solver has found, as what `programs` take.
+  [[nodiscard]] std::vector<system::Lanes> model() const;
+  /// Of all candidates, which hold in the state of the model, or after its event.
+  [[nodiscard]] std::vector<system::Lanes> hold_in(const std::vector<system::Lanes>& model, bool after_event);
+  /// What of the model's state and event alone makes `target` hold.
+  [[nodiscard]] Known reason_for(system::Term target, const std::vector<system::Lanes>& model);
+  /// Takes up the first live candidate that the model's state is without, if possible one that the reason for `target`
+  /// is without; false where there is none.
+  bool rule_out(Places& facts, system::Term target);
+  /// Those of the facts that the model's event does not keep are candidates no more.
+  void drop_lost(Places& facts, const std::vector<system::Lanes>& model);
+  /// A fact that the model's event does not keep.
+  [[nodiscard]] std::size_t first_lost(const Places& facts, const std::vector<system::Lanes>& model);
+
+  /// Facts among the live ones that exclude the bad and that events keep.
   std::optional<Places> close(const Bad& bad, NoFactsProof& why);
+  /// Those of `all` that the answers lean on, where `all` is such a set; nothing where it is not.
+  std::optional<Places> leaned_on(const Bad& bad, const Places& all);
   void minimise(const Bad& bad, Places& facts, std::uint64_t questions);
   [[nodiscard]] NoFactsProof costly() const;
 
@@ -107,6 +123,9 @@ class FactsProver {
   std::map<std::uint32_t, std::size_t> place_of_;  ///< by the variable of `assumed`
   std::map<std::pair<Property, std::int64_t>, Bad> bad_;
   Literal event_;  ///< where it holds, one event happens
+  /// All candidates in `now` and in `next`; made anew after candidates were added.
+  std::optional<system::Program> now_program_, next_program_;
+  std::vector<system::Lanes> scratch_;
 };
 
 }  // namespace cairn::solver

@@ -45,6 +45,59 @@ std::vector<Fact> candidates_from_text(const Space& space) {
   return facts;
 }
 
+namespace {
+
+// What the fact speaks of, in the order in which an engineer would think of it.
+int remoteness(const Space& space, const Fact& fact) {
+  switch (fact.kind) {
+    case Fact::Kind::law:
+      return 12;
+    case Fact::Kind::spent:
+      return 13;
+    case Fact::Kind::differ:
+      return 3;
+    case Fact::Kind::within:
+      break;
+  }
+  switch (space[fact.holds.variable].kind) {
+    case Kind::priority:
+    case Kind::startup_priority:
+      return 0;
+    case Kind::power:
+      return 1;
+    case Kind::leader:
+      return 2;
+    case Kind::number:
+    case Kind::next_number:
+      return 4;
+    case Kind::plugged:
+      return 5;
+    case Kind::done:
+      return 6;
+    case Kind::broken:
+    case Kind::left:
+    case Kind::halted:
+      return 9;
+    case Kind::senior:
+      return 11;
+    default:
+      return 7;
+  }
+}
+
+}  // namespace
+
+void sort_by_simplicity(const Space& space, std::vector<Fact>& facts) {
+  std::stable_sort(facts.begin(), facts.end(), [&](const Fact& a, const Fact& b) {
+    const auto key = [&](const Fact& fact) {
+      // The order of two steps is a condition only in form.
+      const bool of_order = fact.kind == Fact::Kind::within && space[fact.holds.variable].kind == Kind::done;
+      return std::pair(of_order ? 0 : fact.given.size(), remoteness(space, fact));
+    };
+    return key(a) < key(b);
+  });
+}
+
 Miner::Miner(const Space& space) : space_(space), values_(space.size()) {}
 
 std::uint8_t Miner::place_of(VariableId v, std::int64_t value) {

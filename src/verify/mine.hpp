@@ -14,6 +14,9 @@ namespace cairn::verify {
 /// From the text alone: the laws, the order of the steps, and what the budget of breaks allows.
 [[nodiscard]] std::vector<solver::Fact> candidates_from_text(const system::Space& space);
 
+/// The simplest first: without conditions before with, and values that never change by themselves before those that do.
+void sort_by_simplicity(const system::Space& space, std::vector<solver::Fact>& facts);
+
 /// Gathers settled states, and tells what they have in common.
 class Miner {
  public:
