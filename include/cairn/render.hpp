@@ -11,6 +11,7 @@
 #include "cairn/result.hpp"
 #include "cairn/verdict.hpp"
 #include "cairn/walk.hpp"
+#include "cairn/why.hpp"
 
 namespace cairn {
 
@@ -29,6 +30,12 @@ struct TextStyle {
 
 /// The verdict as one line of JSON, schema cairn/verdict/1 (docs/format.md), without a line break at its end.
 [[nodiscard]] std::string render_json(const Model& model, const Report& report, bool timing = false);
+
+/// Why the verdicts are what they are, for a person.
+[[nodiscard]] std::string render_why_text(const Model& model, const Why& why, const TextStyle& style = {});
+
+/// The same as one line of JSON, schema cairn/why/1 (docs/cli.md), without a line break at its end.
+[[nodiscard]] std::string render_why_json(const Model& model, const Why& why);
 
 /// Every problem with its line and a caret.
 [[nodiscard]] std::string render_diagnostics(const Diagnostics& problems, const TextStyle& style = {});

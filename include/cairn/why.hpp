@@ -61,9 +61,8 @@ enum class Standing : std::uint8_t {
 struct LeftOut {
   std::vector<Part> parts;
   Standing standing = Standing::unknown;
-  Trace events;         ///< needed: a shortest refutation, of the model without them
-  std::string vacuous;  ///< vacuous: of which nothing
-  Reason reason{};      ///< unknown: why
+  PropertyVerdict
+      outcome;  ///< of the model without them: needed comes with a shortest refutation, unknown with a reason
 };
 
 /// A property, and what its verdict owes to the procedure.

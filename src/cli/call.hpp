@@ -21,6 +21,13 @@ struct ProveCall {
   bool timing = false;
 };
 
+/// cairn why
+struct WhyCall {
+  std::string file;
+  ProveOptions options;
+  bool json = false;
+};
+
 /// cairn walk
 struct WalkCall {
   std::string file;
@@ -45,7 +52,7 @@ struct Misuse {
   std::string text;
 };
 
-using Call = std::variant<ProveCall, WalkCall, LintCall, Show, Misuse>;
+using Call = std::variant<ProveCall, WhyCall, WalkCall, LintCall, Show, Misuse>;
 
 /// Reads the command line. Never throws on account of it.
 [[nodiscard]] Call read_call(int argc, const char* const* argv);

@@ -5,6 +5,7 @@ namespace cairn::cli {
 const char* const program_help = R"(Examples:
   cairn prove append.yaml               is it sound? if not, how does it fail?
   cairn prove append.yaml --crashes 1   and if a device crashes on the way?
+  cairn why append.yaml                 what is each step for? what mends it?
   cairn walk append.yaml                what happens when all goes well
   cairn lint append.yaml                what is odd about it
 
@@ -25,6 +26,19 @@ a shortest run. PROCEDURE is a file, or - for standard input.
 Exit status: 0 all proved; 1 one is refuted; 2 the input or the call is wrong;
 3 none is refuted and one is undecided; 70 no answer (cairn contradicts itself,
 or could not write); 130 interrupted.)";
+
+const char* const why_help = R"(Examples:
+  cairn why append.yaml
+  cairn why append.yaml --property primary-stays
+  cairn why append.yaml --crashes 1 --time-limit 60
+  cairn why append.yaml --format json > why.json
+
+Settles what "cairn prove" settles, and tells why: what each step, each wait and
+each ordering is needed for, which changes would mend what is refuted, and which
+rules of the platform decided. Each answer comes from proving the procedure once
+more with that one thing changed. PROCEDURE is a file, or - for standard input.
+
+Exit status: as that of "cairn prove".)";
 
 const char* const walk_help = R"(Examples:
   cairn walk append.yaml

@@ -7,6 +7,7 @@
 #include "cairn/load.hpp"
 #include "cairn/prove.hpp"
 #include "cairn/render.hpp"
+#include "cli/answer.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit_status.hpp"
 #include "cli/interrupt.hpp"
@@ -14,20 +15,6 @@
 namespace cairn::cli {
 
 namespace {
-
-int status_of(const Report& report) {
-  if (report.contradicted()) return no_answer;
-  if (report.interrupted()) return interrupted;
-  switch (report.verdict()) {
-    case Verdict::proved:
-      return all_proved;
-    case Verdict::refuted:
-      return some_refuted;
-    case Verdict::undecided:
-      return some_undecided;
-  }
-  return no_answer;
-}
 
 /// docs/format.md: the worst of two in the order 70, 130, 1, 3, 0.
 int worse(int a, int b) {
@@ -62,15 +49,6 @@ std::string told(const ProveCall& call, const Model& model, const Report& report
   if (several && call.quiet) return {};
   const TextStyle style{colours_on_output(), call.timing, call.quiet};
   return render_text(model, report, style) + (several ? "\n" : "");
-}
-
-// The loudest failure that cairn has (docs/format.md: 70).
-void cry_out(const std::string& file, const Report& report) {
-  for (const PropertyVerdict& p : report.properties) {
-    if (p.verdict != Verdict::undecided || p.reason != Reason::contradiction) continue;
-    complain(fmt::format("cairn: {}: contradiction on {}: {}. Nothing is claimed; please report this with the model.\n",
-                         file, name_of(p.asked.property), p.contradiction));
-  }
 }
 
 }  // namespace

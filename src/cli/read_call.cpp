@@ -117,6 +117,7 @@ class CommandLine {
     app_.set_version_flag("--version", fmt::format("cairn {}", version), "Print the version");
     app_.require_subcommand(1);
     declare_prove();
+    declare_why();
     declare_walk();
     declare_lint();
   }
@@ -134,11 +135,12 @@ class CommandLine {
       return misuse(miscounted(error.what()));
     } catch (const CLI::RequiredError& error) {
       if (chosen()) return misuse(error.what());
-      return misuse(argc > 1 ? unexpected() : "a command is wanted: prove, walk or lint");
+      return misuse(argc > 1 ? unexpected() : "a command is wanted: prove, why, walk or lint");
     } catch (const CLI::ParseError& error) {
       return misuse(error.what());
     }
     if (prove_->parsed()) return prove_call();
+    if (why_->parsed()) return why_call();
     return walk_->parsed() ? Call(walk_call()) : Call(lint_call());
   }
 
@@ -147,26 +149,20 @@ class CommandLine {
     prove_ = app_.add_subcommand("prove", "Prove a procedure, or show how it goes wrong");
     command(prove_, prove_help);
     prove_->add_option("PROCEDURE", prove_call_.files)->required();
-    prove_->add_option("--property", asked_, "Ask for this property; may be given again")
-        ->option_text("NAME")
-        ->group("Instead of what the procedure asks for")
-        ->expected(1)
-        ->allow_extra_args(false)  // what follows its one name is a file, or another option
-        ->check(check_asked)
-        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-    declare_fault("--cable-breaks", prove_call_.options.cable_breaks, "So many cables may break");
-    declare_fault("--crashes", prove_call_.options.crashes, "So many crashes may strike devices");
-    declare_fault("--omissions", prove_call_.options.omissions, "So many steps may be forgotten");
-    declare_fault("--late-starts", prove_call_.options.late_starts, "So many starts may complete late");
-    mends_given_ = prove_->add_flag("--mends,!--no-mends", mends_, "Broken cables may work again, or not");
-    mends_given_->group("Instead of the faults that the procedure allows");
-    prove_->add_option("--format", format_, "text, as usual, or json")
-        ->option_text("FORMAT")
-        ->group("Output")
-        ->check(check_format);
+    declare_question(prove_, prove_call_.options);
+    declare_format(prove_);
     prove_->add_flag("--quiet", prove_call_.quiet, "Verdicts alone; of several files one line each")->group("Output");
     prove_->add_flag("--timing", prove_call_.timing, "Tell also how long it took")->group("Output");
     declare_limits(prove_);
+  }
+
+  void declare_why() {
+    why_ = app_.add_subcommand("why", "Tell why a verdict is what it is");
+    command(why_, why_help);
+    why_->add_option("PROCEDURE", why_call_.file)->required();
+    declare_question(why_, why_call_.options);
+    declare_format(why_);
+    declare_limits(why_);
   }
 
   void declare_walk() {
@@ -192,14 +188,37 @@ class CommandLine {
     app->group("Commands");
   }
 
-  void declare_fault(const std::string& name, std::optional<std::int64_t>& count, const std::string& what) {
-    // Read by `whole_number` as the check reads it: the library would take 010 for an octal number.
-    prove_
-        ->add_option_function<std::string>(
-            name, [&count](const std::string& text) { count = whole_number(text); }, what)
-        ->option_text("N")
-        ->group("Instead of the faults that the procedure allows")
-        ->check([](const std::string& text) { return at_least(0, text); });
+  // What is asked: properties and faults, each instead of what the procedure says.
+  void declare_question(CLI::App* command, ProveOptions& options) {
+    command->add_option("--property", asked_, "Ask for this property; may be given again")
+        ->option_text("NAME")
+        ->group("Instead of what the procedure asks for")
+        ->expected(1)
+        ->allow_extra_args(false)  // what follows its one name is a file, or another option
+        ->check(check_asked)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    const auto fault = [&](const std::string& name, std::optional<std::int64_t>& count, const std::string& what) {
+      // Read by `whole_number` as the check reads it: the library would take 010 for an octal number.
+      command
+          ->add_option_function<std::string>(
+              name, [&count](const std::string& text) { count = whole_number(text); }, what)
+          ->option_text("N")
+          ->group("Instead of the faults that the procedure allows")
+          ->check([](const std::string& text) { return at_least(0, text); });
+    };
+    fault("--cable-breaks", options.cable_breaks, "So many cables may break");
+    fault("--crashes", options.crashes, "So many crashes may strike devices");
+    fault("--omissions", options.omissions, "So many steps may be forgotten");
+    fault("--late-starts", options.late_starts, "So many starts may complete late");
+    command->add_flag("--mends,!--no-mends", mends_, "Broken cables may work again, or not")
+        ->group("Instead of the faults that the procedure allows");
+  }
+
+  void declare_format(CLI::App* command) {
+    command->add_option("--format", format_, "text, as usual, or json")
+        ->option_text("FORMAT")
+        ->group("Output")
+        ->check(check_format);
   }
 
   void declare_limits(CLI::App* command) {
@@ -217,7 +236,7 @@ class CommandLine {
   }
 
   [[nodiscard]] CLI::App* chosen() const {
-    for (CLI::App* command : {prove_, walk_, lint_}) {
+    for (CLI::App* command : {prove_, why_, walk_, lint_}) {
       if (command->parsed()) return command;
     }
     return nullptr;
@@ -242,7 +261,7 @@ class CommandLine {
     const std::vector<std::string> left = app_.remaining(true);
     const std::string word = left.empty() ? "" : left.front();
     const bool option = word.rfind('-', 0) == 0;
-    if (!option && !command) names = {"prove", "walk", "lint"};
+    if (!option && !command) names = {"prove", "why", "walk", "lint"};
     const std::string stem = word.substr(0, word.find('='));
     const std::vector<std::string_view> known(names.begin(), names.end());
     if (option) return fmt::format("there is no option `{}`{}", stem, perhaps(stem, known));
@@ -260,19 +279,35 @@ class CommandLine {
     limits.megabytes = megabytes_;
   }
 
-  Call prove_call() {
-    prove_call_.json = format_ == "json";
-    if (mends_given_->count() > 0) prove_call_.options.mends = mends_;
-    fill(prove_call_.options.limits);
+  // Where a property is asked for twice, the one that is.
+  std::string fill(const CLI::App* command, ProveOptions& options) const {
+    if (command->count("--mends") > 0) options.mends = mends_;
+    fill(options.limits);
     for (const std::string& text : asked_) {
       AskedProperty asked;
       read_asked(text, asked);
-      for (const AskedProperty& before : prove_call_.options.properties) {
-        if (before == asked) return misuse(fmt::format("--property: {} is asked for twice", text));
+      for (const AskedProperty& before : options.properties) {
+        if (before == asked) return text;
       }
-      prove_call_.options.properties.push_back(asked);
+      options.properties.push_back(asked);
     }
+    return {};
+  }
+
+  [[nodiscard]] Misuse asked_twice(const std::string& property) const {
+    return misuse(fmt::format("--property: {} is asked for twice", property));
+  }
+
+  Call prove_call() {
+    prove_call_.json = format_ == "json";
+    if (const std::string twice = fill(prove_, prove_call_.options); !twice.empty()) return asked_twice(twice);
     return prove_call_;
+  }
+
+  Call why_call() {
+    why_call_.json = format_ == "json";
+    if (const std::string twice = fill(why_, why_call_.options); !twice.empty()) return asked_twice(twice);
+    return why_call_;
   }
 
   WalkCall walk_call() {
@@ -295,11 +330,12 @@ class CommandLine {
 
   CLI::App app_{"", "cairn"};
   CLI::App* prove_ = nullptr;
+  CLI::App* why_ = nullptr;
   CLI::App* walk_ = nullptr;
   CLI::App* lint_ = nullptr;
   ProveCall prove_call_;
+  WhyCall why_call_;
   WalkCall walk_call_;
-  CLI::Option* mends_given_ = nullptr;
   bool mends_ = false;
   std::vector<std::string> lint_files_;
   std::vector<std::string> asked_;

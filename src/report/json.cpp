@@ -1,14 +1,12 @@
 // The verdict as JSON (docs/format.md, "The verdict as JSON").
-#include <nlohmann/json.hpp>
+#include "report/json.hpp"
 
 #include "cairn/render.hpp"
 #include "cairn/version.hpp"
 
 namespace cairn {
 
-namespace {
-
-using Json = nlohmann::ordered_json;
+namespace report {
 
 Json json_of(const FaultBudget& faults) {
   return {{"cable-breaks", faults.cable_breaks},
@@ -17,6 +15,8 @@ Json json_of(const FaultBudget& faults) {
           {"late-starts", faults.late_starts},
           {"mends", faults.mends}};
 }
+
+namespace {
 
 Json json_of(const Model& model, const Event& event) {
   Json json{{"event", name_of(event.kind)}};
@@ -39,6 +39,8 @@ Json json_of(const Model& model, const Event& event) {
   }
   return json;
 }
+
+}  // namespace
 
 Json json_of(const Model& model, const PropertyVerdict& p) {
   Json json{{"name", name_of(p.asked.property)}};
@@ -64,19 +66,23 @@ Json json_of(const Model& model, const PropertyVerdict& p) {
   return json;
 }
 
-}  // namespace
-
-std::string render_json(const Model& model, const Report& report, bool timing) {
-  Json properties = Json::array();
-  for (const PropertyVerdict& p : report.properties) properties.push_back(json_of(model, p));
-  Json json{{"schema", verdict_schema},
-            {"procedure", model.procedure.title},
-            {"verdict", name_of(report.verdict())},
-            {"faults", json_of(report.faults)},
-            {"properties", std::move(properties)}};
-  if (timing) json["timing"] = {{"exploring", report.timing.exploring}, {"replaying", report.timing.replaying}};
+std::string in_one_line(const Json& json) {
   // The reader lets no other text in than UTF-8; a Model made by a program may hold anything.
   return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+}  // namespace report
+
+std::string render_json(const Model& model, const Report& answer, bool timing) {
+  report::Json properties = report::Json::array();
+  for (const PropertyVerdict& p : answer.properties) properties.push_back(report::json_of(model, p));
+  report::Json json{{"schema", verdict_schema},
+                    {"procedure", model.procedure.title},
+                    {"verdict", name_of(answer.verdict())},
+                    {"faults", report::json_of(answer.faults)},
+                    {"properties", std::move(properties)}};
+  if (timing) json["timing"] = {{"exploring", answer.timing.exploring}, {"replaying", answer.timing.replaying}};
+  return report::in_one_line(json);
 }
 
 }  // namespace cairn

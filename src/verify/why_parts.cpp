@@ -6,25 +6,10 @@ namespace cairn::verify {
 
 namespace {
 
-/// What the outcome of leaving `parts` out says. `vacuous_before` is the property's own vacuity, parts and all.
-LeftOut judged(std::vector<Part> parts, const PropertyVerdict& outcome, bool vacuous_before) {
-  LeftOut left_out;
-  left_out.parts = std::move(parts);
-  switch (outcome.verdict) {
-    case Verdict::refuted:
-      left_out.standing = Standing::needed;
-      left_out.events = outcome.events;
-      break;
-    case Verdict::undecided:
-      left_out.standing = Standing::unknown;
-      left_out.reason = outcome.reason;
-      break;
-    case Verdict::proved:
-      left_out.standing = !vacuous_before && !outcome.vacuous.empty() ? Standing::vacuous : Standing::idle;
-      if (left_out.standing == Standing::vacuous) left_out.vacuous = outcome.vacuous;
-      break;
-  }
-  return left_out;
+Standing standing_of(const PropertyVerdict& before, const PropertyVerdict& outcome) {
+  if (outcome.verdict == Verdict::refuted) return Standing::needed;
+  if (outcome.verdict == Verdict::undecided) return Standing::unknown;
+  return before.vacuous.empty() && !outcome.vacuous.empty() ? Standing::vacuous : Standing::idle;
 }
 
 bool fails(const LeftOut& left_out) {
@@ -52,8 +37,8 @@ class IdleAwaits {
 
  private:
   LeftOut leave_out(std::vector<Part> parts) const {
-    const Report report = trials_.ask(without(model_, parts), {proof_.asked});
-    return judged(std::move(parts), report.properties.front(), !proof_.vacuous.empty());
+    PropertyVerdict outcome = trials_.ask(without(model_, parts), {proof_.asked}).properties.front();
+    return {std::move(parts), standing_of(proof_, outcome), std::move(outcome)};
   }
 
   // Puts back every await without which the rest fails all the same.
@@ -94,12 +79,12 @@ class PartTrials {
 
  private:
   void leave_out(const Part& part) {
-    const Report report = trials_.ask(without(model_, {part}), asked_);
+    Report report = trials_.ask(without(model_, {part}), asked_);
     for (std::size_t i = 0; i < proved_.size(); ++i) {
-      const PropertyVerdict& before = proof_.properties[proved_[i]];
-      LeftOut left_out = judged({part}, report.properties[i], !before.vacuous.empty());
-      if (left_out.standing == Standing::idle && used(before.asked, part)) left_out.standing = Standing::used;
-      properties_[proved_[i]].parts.push_back(std::move(left_out));
+      PropertyVerdict& outcome = report.properties[i];
+      Standing standing = standing_of(proof_.properties[proved_[i]], outcome);
+      if (standing == Standing::idle && used(outcome.asked, part)) standing = Standing::used;
+      properties_[proved_[i]].parts.push_back({{part}, standing, std::move(outcome)});
     }
   }
 

@@ -24,7 +24,7 @@ std::string see(const std::string& command = "") {
 }  // namespace
 
 TEST_CASE("a command is wanted, and the nearest one is offered") {
-  CHECK(misuse({}) == "cairn: a command is wanted: prove, walk or lint\n" + see());
+  CHECK(misuse({}) == "cairn: a command is wanted: prove, why, walk or lint\n" + see());
   CHECK(misuse({"prov", "a.yaml"}) == "cairn: there is no command `prov`; did you mean `prove`?\n" + see());
   CHECK(misuse({"explain"}) == "cairn: there is no command `explain`\n" + see());
 }
@@ -87,7 +87,7 @@ TEST_CASE("properties by name, tolerates-loss with its number") {
 
 TEST_CASE("help begins with examples and fits into 80 columns") {
   for (const std::vector<std::string>& call :
-       {std::vector<std::string>{"--help"}, {"prove", "--help"}, {"walk", "-h"}, {"lint", "--help"}}) {
+       {std::vector<std::string>{"--help"}, {"prove", "--help"}, {"why", "--help"}, {"walk", "-h"}, {"lint", "--help"}}) {
     const Ran ran = run(call);
     CHECK(ran.status == 0);
     CHECK(ran.err.empty());

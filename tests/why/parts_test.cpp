@@ -22,7 +22,7 @@ const LeftOut& part_named(const Model& model, const Why& why, const std::string&
 
 std::string refutation_without(const Model& model, const Why& why, const std::string& name) {
   const LeftOut& left_out = part_named(model, why, name);
-  return told(without(model, left_out.parts), left_out.events);
+  return told(without(model, left_out.parts), left_out.outcome.events);
 }
 
 }  // namespace
@@ -56,9 +56,9 @@ TEST_CASE("survives-cold-start needs the save, and holds of nothing where no run
   const Model model = quickstart("append.yaml");
   const Why answer = why(model, asking(Property::survives_cold_start)).value();
   CHECK(part_named(model, answer, "s4").standing == Standing::needed);
-  CHECK(part_named(model, answer, "s4").events.back().kind == Event::Kind::cold_start);
+  CHECK(part_named(model, answer, "s4").outcome.events.back().kind == Event::Kind::cold_start);
   CHECK(part_named(model, answer, "s1").standing == Standing::vacuous);
-  CHECK(part_named(model, answer, "s1").vacuous == "no run is complete");
+  CHECK(part_named(model, answer, "s1").outcome.vacuous == "no run is complete");
 }
 
 TEST_CASE("every property asked has its own answer on each part") {
@@ -71,7 +71,7 @@ TEST_CASE("every property asked has its own answer on each part") {
     const Why alone = why(model, asking(all.asked.property)).value();
     for (std::size_t p = 0; p < all.parts.size(); ++p) {
       CHECK(all.parts[p].standing == alone.properties.front().parts[p].standing);
-      CHECK(all.parts[p].events == alone.properties.front().parts[p].events);
+      CHECK(all.parts[p].outcome.events == alone.properties.front().parts[p].outcome.events);
     }
   }
 }
@@ -97,7 +97,7 @@ properties: [no-refusal]
   REQUIRE(one_of.size() == 1);
   CHECK(names_of(model, one_of.front().parts) == Names{"once", "twice"});
   CHECK(one_of.front().standing == Standing::needed);
-  CHECK(told(without(model, one_of.front().parts), one_of.front().events) == "s1, idle, s5");
+  CHECK(told(without(model, one_of.front().parts), one_of.front().outcome.events) == "s1, idle, s5");
 }
 
 TEST_CASE("several sets of awaits, each of which has to keep one") {
@@ -140,7 +140,7 @@ TEST_CASE("what a limit leaves open is unknown, with the reason") {
   CHECK(answer.report.verdict() == Verdict::proved);
   const LeftOut& last = answer.properties.front().parts.back();
   CHECK(last.standing == Standing::unknown);
-  CHECK(last.reason == Reason::interrupted);
+  CHECK(last.outcome.reason == Reason::interrupted);
 }
 
 TEST_CASE("a question that prove does not take, why does not take") {

@@ -81,7 +81,7 @@ TEST_CASE("needed is refuted without the part, idle is proved without it, and th
       CAPTURE(seed);
       CAPTURE(name_of(*model, left_out.parts.front()));
       CHECK(plain->answers.front().refuted == (left_out.standing == Standing::needed));
-      CHECK(plain->answers.front().preferred == left_out.events);
+      CHECK(plain->answers.front().preferred == left_out.outcome.events);
       ++(left_out.standing == Standing::needed ? needed : idle);
     }
   }

@@ -1,0 +1,24 @@
+/// \file
+/// What the JSON documents have in common.
+#pragma once
+
+#include <nlohmann/json.hpp>
+#include <string>
+
+#include "cairn/model.hpp"
+#include "cairn/verdict.hpp"
+
+namespace cairn::report {
+
+using Json = nlohmann::ordered_json;
+
+/// The faults of a verdict.
+[[nodiscard]] Json json_of(const FaultBudget& faults);
+
+/// The verdict on one property, with the events of a refutation; steps are named as `model` names them.
+[[nodiscard]] Json json_of(const Model& model, const PropertyVerdict& verdict);
+
+/// The document, without a line break in it or at its end.
+[[nodiscard]] std::string in_one_line(const Json& json);
+
+}  // namespace cairn::report

@@ -1,0 +1,86 @@
+// Why the verdicts are what they are, as JSON (docs/cli.md, why).
+#include "cairn/render.hpp"
+#include "cairn/version.hpp"
+#include "report/json.hpp"
+
+namespace cairn {
+
+namespace {
+
+using report::Json;
+
+Json json_of(const Model& model, const Part& part) {
+  Json json{{"part", name_of(part.kind)}};
+  if (part.kind == Part::Kind::ordering) {
+    json["first"] = model[part.before].id;
+    json["then"] = model[part.step].id;
+  } else {
+    json["id"] = model[part.step].id;
+  }
+  return json;
+}
+
+// What is told of an outcome beside its standing: the events, the reason, of what the proof is empty.
+void add_outcome(Json& json, const Model& variant, const LeftOut& left_out) {
+  json["standing"] = name_of(left_out.standing);
+  const Json outcome = report::json_of(variant, left_out.outcome);
+  for (const char* key : {"vacuous", "events", "reason", "contradiction"}) {
+    if (outcome.contains(key)) json[key] = outcome[key];
+  }
+}
+
+Json parts_of(const Model& model, const PropertyWhy& p) {
+  Json parts = Json::array();
+  for (const LeftOut& left_out : p.parts) {
+    Json json = json_of(model, left_out.parts.front());
+    add_outcome(json, without(model, left_out.parts), left_out);
+    parts.push_back(std::move(json));
+  }
+  return parts;
+}
+
+Json one_of(const Model& model, const PropertyWhy& p) {
+  Json sets = Json::array();
+  for (const LeftOut& set : p.one_of) {
+    Json awaits = Json::array();
+    for (const Part& part : set.parts) awaits.push_back(model[part.step].id);
+    Json json{{"awaits", std::move(awaits)}};
+    add_outcome(json, without(model, set.parts), set);
+    sets.push_back(std::move(json));
+  }
+  return sets;
+}
+
+Json json_of(const Model& model, const OtherRule& other) {
+  Model variant = model;
+  variant.platform = other.platform;
+  Json turned = Json::array();
+  for (const PropertyVerdict& p : other.turned) turned.push_back(report::json_of(variant, p));
+  return {{"rule", other.rule}, {"value", other.value}, {"turned", std::move(turned)}};
+}
+
+}  // namespace
+
+std::string render_why_json(const Model& model, const Why& why) {
+  Json properties = Json::array();
+  for (std::size_t i = 0; i < why.properties.size(); ++i) {
+    const PropertyWhy& p = why.properties[i];
+    Json json = report::json_of(model, why.report.properties[i]);
+    if (p.verdict == Verdict::proved) {
+      json["parts"] = parts_of(model, p);
+      json["one-of"] = one_of(model, p);
+    }
+    properties.push_back(std::move(json));
+  }
+  Json rules = Json::array();
+  for (const OtherRule& other : why.rules) rules.push_back(json_of(model, other));
+  const Json json{{"schema", why_schema},
+                  {"procedure", model.procedure.title},
+                  {"verdict", name_of(why.report.verdict())},
+                  {"faults", report::json_of(why.report.faults)},
+                  {"properties", std::move(properties)},
+                  {"rules", std::move(rules)}};
+  return report::in_one_line(json);
+}
+
+}  // namespace cairn
