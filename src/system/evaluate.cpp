@@ -29,7 +29,6 @@ class Program::Compiler {
     uses_.assign(nodes, 0);
     register_.assign(nodes, nowhere);
     register_[never.node()] = 0;
-    ++uses_[never.node()];
     for (const Term output : outputs) ++uses_[output.node()];
     for (const std::uint32_t node : cone) {
       for (const Term part : terms_.parts(node)) ++uses_[part.node()];

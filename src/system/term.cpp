@@ -41,9 +41,6 @@ Term Terms::variable(std::string name) {
 }
 
 Term Terms::both(Term a, Term b) {
-  if (a == b || b == always) return a;
-  if (a == always) return b;
-  if (a == !b || a == never || b == never) return never;
   gathered_.clear();
   gather(a);
   gather(b);

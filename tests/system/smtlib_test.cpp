@@ -135,15 +135,22 @@ TEST_CASE("comments are wrapped to 100 columns and stay comments") {
   check_both_answer(script, "sat");
 }
 
-TEST_CASE("no line is deep, however deep the term: both programs read one that is 20,000 deep") {
+TEST_CASE("no expression is deep, however deep the term: both programs read one that is 20,000 deep") {
   Terms terms;
   const auto x = variables(terms, 30);
   Term deep = x[0];
-  for (std::size_t i = 1; i < 20'000; ++i)
-    deep = terms.choose(x[i % 30], deep, terms.differ(deep, x[(i * 7 + 3) % 30]));
+  for (std::size_t i = 1; i < 20'000; ++i) {
+    const Term other = x[(i * 7 + 3) % 30];
+    deep = terms.choose(x[i % 30], deep, i % 20 == 0 ? terms.differ(deep, other) : other);
+  }
   const std::vector<Assertion> both = {{"It holds.", deep}, {"It does not.", terms.both(!deep, x[0])}};
   const auto script = smtlib_question(terms, "", Status::unsat, both);
-  for (const auto& line : lines_of(script)) REQUIRE(line.size() <= 200);
+  int open = 0;
+  for (const char c : script) {
+    open += c == '(' ? 1 : c == ')' ? -1 : 0;
+    REQUIRE(open <= 10);
+  }
+  CHECK(open == 0);
   check_both_answer(script, "unsat");
 }
 

@@ -82,6 +82,9 @@ TEST_CASE("constants are told at once") {
 TEST_CASE("what is compared with itself is told at once") {
   Terms terms;
   const Term a = terms.variable("a");
+  const Value three({{1, terms.variable("1")}, {2, terms.variable("2")}, {3, terms.variable("3")}});
+  CHECK(equal(terms, three, three) == always);
+  CHECK(less(terms, three, three) == never);
   const Value value = choose(terms, a, Value(1), Value(2));
   CHECK(equal(terms, value, value) == always);
   CHECK(less(terms, value, value) == never);
