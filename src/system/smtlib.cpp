@@ -137,8 +137,8 @@ class Script {
     return out;
   }
 
-  /// Equations, not define-fun: that one is unfolded by its readers, and a term that is some hundred deep then takes z3
-  /// 4.8 minutes and gigabytes.
+  /// Equations, not define-fun: solvers unfold that one, and Z3 4.8.12 then takes minutes and gigabytes where a term is
+  /// some hundred deep.
   [[nodiscard]] std::string definitions() const {
     std::string out;
     for (const std::uint32_t node : cone_) {
