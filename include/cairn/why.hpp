@@ -65,6 +65,46 @@ struct LeftOut {
       outcome;  ///< of the model without them: needed comes with a shortest refutation, unknown with a reason
 };
 
+/// A change of one step, as somebody would make it in the file.
+struct Change {
+  enum class Kind : std::uint8_t {
+    value,   ///< set-number, set-priority: another number
+    move,    ///< another place
+    remove,  ///< the step is taken out
+  };
+
+  Kind kind = Kind::remove;
+  StepId step;
+  std::int64_t value = 0;  ///< value: the new one
+  StepId anchor;           ///< move: the step beside the new place
+  bool behind = false;     ///< move: right behind `anchor`; else right before it
+
+  auto operator<=>(const Change&) const = default;
+};
+
+/// The model with these changes, each of a step of its own. A step that moves leaves its followers to what it followed;
+/// right behind its anchor it follows that, and is followed by what followed it; right before it, it takes over what
+/// its anchor followed. A step that is taken out is gone as with `without`.
+[[nodiscard]] Model with_changes(const Model& model, const std::vector<Change>& changes);
+
+/// Changes with which a refuted property is proved, and not of nothing.
+struct Repair {
+  std::vector<Change> changes;            ///< one or two, of different steps
+  std::vector<PropertyVerdict> verdicts;  ///< of all properties asked, with these changes; in the order asked
+  bool all_proved = false;                ///< all of them proved, and none of nothing that held of something before
+};
+
+/// What was found by trying changes. A change avoids a refutation when the same run, with the changed step at its new
+/// place and without events that cannot happen, no longer breaks the property; only those are put to the proof.
+struct Repairs {
+  /// Changes of one step in a fixed order, then pairs. Pairs are tried where no single change proves everything asked,
+  /// and kept where they do; one of the two by itself avoids a refutation.
+  std::vector<Repair> found;
+  std::uint64_t elsewhere = 0;  ///< changes of one step that avoid a refutation, but let no refuted property be proved
+  std::uint64_t tried = 0;      ///< sets of changes that were put to the proof
+  bool all_tried = true;        ///< false: the effort was used up, or a limit met, before all were
+};
+
 /// A property, and what its verdict owes to the procedure.
 struct PropertyWhy {
   AskedProperty asked;
@@ -97,6 +137,7 @@ struct Why {
   Report report;                        ///< what `prove` says of the same question
   std::vector<PropertyWhy> properties;  ///< in the order asked
   std::vector<OtherRule> rules;         ///< every other value of every rule
+  Repairs repairs;                      ///< how to avoid the refutations
 };
 
 /// Settles every asked property, and asks why. The limits are for all of it: what is not settled by then is unknown.

@@ -59,6 +59,41 @@ Json json_of(const Model& model, const OtherRule& other) {
   return {{"rule", other.rule}, {"value", other.value}, {"turned", std::move(turned)}};
 }
 
+Json json_of(const Model& model, const Change& change) {
+  const std::string& id = model[change.step].id;
+  switch (change.kind) {
+    case Change::Kind::value:
+      return {{"change", "value"}, {"id", id}, {"to", change.value}};
+    case Change::Kind::move:
+      return {{"change", "move"}, {"id", id}, {change.behind ? "behind" : "before", model[change.anchor].id}};
+    case Change::Kind::remove:
+      return {{"change", "remove"}, {"id", id}};
+  }
+  return {};
+}
+
+// The verdicts by name alone: there may be hundreds of repairs.
+Json json_of(const Model& model, const Repair& repair) {
+  Json changes = Json::array();
+  for (const Change& change : repair.changes) changes.push_back(json_of(model, change));
+  Json properties = Json::array();
+  for (const PropertyVerdict& p : repair.verdicts) {
+    Json json = report::json_of(model, p);
+    for (const char* key : {"events", "settled", "contradiction"}) json.erase(key);
+    properties.push_back(std::move(json));
+  }
+  return {{"changes", std::move(changes)}, {"all-proved", repair.all_proved}, {"properties", std::move(properties)}};
+}
+
+Json json_of(const Model& model, const Repairs& repairs) {
+  Json found = Json::array();
+  for (const Repair& repair : repairs.found) found.push_back(json_of(model, repair));
+  return {{"found", std::move(found)},
+          {"elsewhere", repairs.elsewhere},
+          {"tried", repairs.tried},
+          {"all-tried", repairs.all_tried}};
+}
+
 }  // namespace
 
 std::string render_why_json(const Model& model, const Why& why) {
@@ -74,12 +109,13 @@ std::string render_why_json(const Model& model, const Why& why) {
   }
   Json rules = Json::array();
   for (const OtherRule& other : why.rules) rules.push_back(json_of(model, other));
-  const Json json{{"schema", why_schema},
-                  {"procedure", model.procedure.title},
-                  {"verdict", name_of(why.report.verdict())},
-                  {"faults", report::json_of(why.report.faults)},
-                  {"properties", std::move(properties)},
-                  {"rules", std::move(rules)}};
+  Json json{{"schema", why_schema},
+            {"procedure", model.procedure.title},
+            {"verdict", name_of(why.report.verdict())},
+            {"faults", report::json_of(why.report.faults)},
+            {"properties", std::move(properties)},
+            {"rules", std::move(rules)}};
+  if (why.report.verdict() == Verdict::refuted) json["repairs"] = json_of(model, why.repairs);
   return report::in_one_line(json);
 }
 

@@ -9,6 +9,7 @@
 #include "report/narrate.hpp"
 #include "report/outcomes.hpp"
 #include "report/refutation.hpp"
+#include "report/repairs.hpp"
 #include "report/words.hpp"
 
 namespace cairn {
@@ -170,6 +171,7 @@ std::string render_why_text(const Model& model, const Why& why, const TextStyle&
   std::string verdicts = render_text(model, why.report, {style.colour, false, true});
   if (why.report.contradicted()) return verdicts;
   Page page(style);
+  report::tell_repairs(page, model, why);
   PartsTeller(page, model, why).tell();
   tell_rules(page, model, why);
   return verdicts + "\n" + page.take();

@@ -1,6 +1,7 @@
 #include "cairn/why.hpp"
 
 #include "verify/why_parts.hpp"
+#include "verify/why_repairs.hpp"
 #include "verify/why_rules.hpp"
 #include "verify/why_trials.hpp"
 
@@ -31,6 +32,7 @@ Result<Why> why(const Model& model, const ProveOptions& options, const std::vect
   for (const PropertyVerdict& p : why.report.properties) why.properties.push_back({p.asked, p.verdict, {}, {}});
   verify::try_parts(model, why.report, uses, trials, why.properties);
   why.rules = verify::try_rules(model, why.report, trials);
+  why.repairs = verify::find_repairs(model, why.report, trials);
   return why;
 }
 

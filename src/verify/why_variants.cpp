@@ -11,14 +11,14 @@ namespace {
 
 using verify::Precedence;
 
-bool waits_for(const Step& step, StepId earlier) {
-  return std::find(step.after.begin(), step.after.end(), earlier) != step.after.end();
+bool contains(const std::vector<StepId>& steps, StepId step) {
+  return std::find(steps.begin(), steps.end(), step) != steps.end();
 }
 
-void wait_for(Step& step, const std::vector<StepId>& earlier) {
-  step.after.insert(step.after.end(), earlier.begin(), earlier.end());
-  std::sort(step.after.begin(), step.after.end());
-  step.after.erase(std::unique(step.after.begin(), step.after.end()), step.after.end());
+void add(std::vector<StepId>& steps, const std::vector<StepId>& more) {
+  steps.insert(steps.end(), more.begin(), more.end());
+  std::sort(steps.begin(), steps.end());
+  steps.erase(std::unique(steps.begin(), steps.end()), steps.end());
 }
 
 /// Lets `change` see every atom done(step) of every condition.
@@ -73,19 +73,30 @@ bool Precedence::directly_before(StepId earlier, StepId later) const {
   return true;
 }
 
-void take_out_of_order(Procedure& procedure, StepId step) {
-  const std::vector<StepId> before = std::move(procedure.steps[step.value].after);
-  procedure.steps[step.value].after.clear();
-  for (Step& other : procedure.steps) {
-    if (!waits_for(other, step)) continue;
-    std::erase(other.after, step);
-    wait_for(other, before);
+Order order_of(const Procedure& procedure) {
+  Order order;
+  order.reserve(procedure.steps.size());
+  for (const Step& step : procedure.steps) order.push_back(step.after);
+  return order;
+}
+
+void set_order(Procedure& procedure, Order order) {
+  for (std::size_t i = 0; i < order.size(); ++i) procedure.steps[i].after = std::move(order[i]);
+}
+
+void take_out(Order& order, StepId step) {
+  const std::vector<StepId> before = std::move(order[step.value]);
+  order[step.value].clear();
+  for (std::vector<StepId>& after : order) {
+    if (std::erase(after, step) > 0) add(after, before);
   }
 }
 
 void drop_step(Procedure& procedure, StepId step) {
   const std::vector<StepId> before = procedure.steps[step.value].after;
-  take_out_of_order(procedure, step);
+  Order order = order_of(procedure);
+  take_out(order, step);
+  set_order(procedure, std::move(order));
   for_each_done(procedure, [&](Condition& done) {
     if (done.step == step) ask_those_before(done, before);
   });
@@ -99,9 +110,9 @@ void drop_step(Procedure& procedure, StepId step) {
 
 void drop_ordering(Procedure& procedure, StepId earlier, StepId later) {
   std::erase(procedure.steps[later.value].after, earlier);
-  wait_for(procedure.steps[later.value], procedure.steps[earlier.value].after);
+  add(procedure.steps[later.value].after, procedure.steps[earlier.value].after);
   for (Step& other : procedure.steps) {
-    if (waits_for(other, later)) wait_for(other, {earlier});
+    if (contains(other.after, later)) add(other.after, {earlier});
   }
 }
 

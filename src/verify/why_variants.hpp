@@ -25,8 +25,14 @@ class Precedence {
   std::vector<std::vector<bool>> earlier_;  ///< by step: the steps before it
 };
 
-/// Takes the step out: its followers follow what it followed. The step stays in the table, ordered by nothing.
-void take_out_of_order(Procedure& procedure, StepId step);
+/// By step: the steps that it must directly follow, ascending.
+using Order = std::vector<std::vector<StepId>>;
+
+[[nodiscard]] Order order_of(const Procedure& procedure);
+void set_order(Procedure& procedure, Order order);
+
+/// Takes the step out: its followers follow what it followed. The step itself is left, ordered by nothing.
+void take_out(Order& order, StepId step);
 
 /// Takes the step out of order and out of the table; the steps after it are renumbered.
 void drop_step(Procedure& procedure, StepId step);

@@ -7,7 +7,7 @@
 #include "differential/order.hpp"
 #include "naive/explore.hpp"
 #include "support/printing.hpp"
-#include "verify/why_variants.hpp"
+#include "verify/why_parts.hpp"
 #include "why/yard.hpp"
 
 using namespace cairn;
@@ -70,12 +70,15 @@ TEST_CASE("needed is refuted without the part, idle is proved without it, and th
   for (std::uint64_t seed = first_seed; needed < 300 || idle < 300; ++seed) {
     const auto model = differential::read(differential::generate(seed));
     if (!model || !naive::explore(*model, most_states)) continue;
-    const Why answer = why(*model).value();
-    for (const PropertyWhy& property : answer.properties) {
+    const Report report = prove(*model).value();
+    std::vector<PropertyWhy> properties;
+    for (const PropertyVerdict& p : report.properties) properties.push_back({p.asked, p.verdict, {}, {}});
+    verify::try_parts(*model, report, {}, verify::Trials{ProveOptions()}, properties);
+    for (const PropertyWhy& property : properties) {
       // One part a property is enough: which, is different from model to model.
       if (property.parts.empty()) continue;
       const LeftOut& left_out = property.parts[seed % property.parts.size()];
-      const FaultBudget faults = asked_with_faults(property.asked.property) ? answer.report.faults : FaultBudget{};
+      const FaultBudget faults = asked_with_faults(property.asked.property) ? report.faults : FaultBudget{};
       const auto plain = naive::explore(without(*model, left_out.parts), faults, {property.asked}, 20 * most_states);
       if (!plain || plain->answers.front().cycle) continue;
       CAPTURE(seed);
