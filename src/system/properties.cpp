@@ -17,20 +17,48 @@ bool keeps(const Space& space, DeviceId d) {
   return std::find(keep.begin(), keep.end(), d) != keep.end();
 }
 
-// 6.1
-Term split_in(Terms& terms, const SymbolicState& s, const Derived& derived) {
+// 6.1: "any two of `keep` follow the same leader". Per device, that an admitted device of keep follows it.
+std::vector<Term> followed_by_keep(Terms& terms, const SymbolicState& s) {
   const Space& space = s.space();
+  std::vector<Term> followed;
+  for_each_device(space, [&](DeviceId leader) {
+    std::vector<Term> cases;
+    for (const DeviceId d : space.model().procedure.keep) {
+      cases.push_back(terms.both(admitted(terms, s, d), s.leader_is(d, leader)));
+    }
+    followed.push_back(terms.any(cases));
+  });
+  return followed;
+}
+
+// 6.1: "a device of `keep` is together with every device that follows the same leader, newcomers too". Where all of
+// keep follow one leader (else there is a split already), that is to follow one that keep follows.
+Term cut_apart(Terms& terms, const SymbolicState& s, const Derived& derived, const std::vector<Term>& followed) {
+  const Space& space = s.space();
+  std::vector<Term> with_keep;
+  for_each_device(space, [&](DeviceId e) {
+    std::vector<Term> cases;
+    for_each_device(
+        space, [&](DeviceId leader) { cases.push_back(terms.both(s.leader_is(e, leader), followed[leader.value])); });
+    with_keep.push_back(terms.both(admitted(terms, s, e), terms.any(cases)));
+  });
   std::vector<Term> cases;
   for (const DeviceId d : space.model().procedure.keep) {
-    cases.push_back(s.power_is(d, Power::held));
     for_each_device(space, [&](DeviceId e) {
       if (e == d) return;
-      const Term same_leader = equal(terms, s.of(Kind::leader, d), s.of(Kind::leader, e));
-      const Term both = terms.both(admitted(terms, s, d), admitted(terms, s, e));
-      if (keeps(space, e)) cases.push_back(terms.both(both, !same_leader));
-      cases.push_back(terms.all({both, same_leader, !derived.together(d, e)}));
+      cases.push_back(terms.all({admitted(terms, s, d), with_keep[e.value], !derived.together(d, e)}));
     });
   }
+  return terms.any(cases);
+}
+
+// 6.1
+Term split_in(Terms& terms, const SymbolicState& s, const Derived& derived) {
+  std::vector<Term> cases;
+  for (const DeviceId d : s.space().model().procedure.keep) cases.push_back(s.power_is(d, Power::held));
+  const std::vector<Term> followed = followed_by_keep(terms, s);
+  cases.push_back(!terms.at_most_one(followed));
+  cases.push_back(cut_apart(terms, s, derived, followed));
   return terms.any(cases);
 }
 

@@ -44,10 +44,10 @@ class Decision {
   Pass decide() {
     for_each_device(space_, [&](DeviceId d) { look_at(d); });
     Pass pass;
-    const std::vector<Term> winners = best_of(leading_);  // 4.2.c
-    const std::vector<Term> elected = best_of(standing());
+    pass.chosen = best_of(candidates());
+    std::vector<Term> winners;
     for_each_device(space_,
-                    [&](DeviceId d) { pass.chosen.push_back(terms_.either(winners[d.value], elected[d.value])); });
+                    [&](DeviceId d) { winners.push_back(terms_.both(leading_[d.value], pass.chosen[d.value])); });
     for_each_device(space_, [&](DeviceId d) { follows_winner_.push_back(follows_one_of(d, winners)); });
     std::vector<Term> unsettled;
     for_each_device(space_, [&](DeviceId d) {
@@ -98,16 +98,16 @@ class Decision {
     return best;
   }
 
-  // 4.2.a, 4.2.b: who stands for election where no leader is present. Orphans are elected from only where the platform
-  // carries on; a class that is all fresh elects from all.
-  std::vector<Term> standing() {
+  // The leaders (4.2.c) or, where none is present, who stands for election (4.2.a, 4.2.b): of orphans one is elected
+  // only where the platform carries on; a class that is all fresh elects from all.
+  std::vector<Term> candidates() {
     std::vector<Term> who;
     for_each_device(space_, [&](DeviceId d) {
       leader_present_.push_back(present(d, leading_));
       const Term all_fresh = terms_.both(fresh_[d.value], !present(d, not_fresh_));
       const bool carry_on = space_.platform().orphans == Orphans::carry_on;
       const Term stands = carry_on ? terms_.either(not_fresh_[d.value], all_fresh) : all_fresh;
-      who.push_back(terms_.both(!leader_present_.back(), stands));
+      who.push_back(terms_.either(leading_[d.value], terms_.both(!leader_present_.back(), stands)));
     });
     return who;
   }

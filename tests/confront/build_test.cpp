@@ -169,3 +169,23 @@ TEST_CASE("4.5.c: where links form between passes, `unfinished` tells that they 
   sheet.answer(unfinished, true);
   sheet.finish();
 }
+
+TEST_CASE("5: events are called by their kind and place") {
+  test::ModelBuilder b;
+  const std::vector<DeviceId> devices = b.devices({"yard", "lot"});
+  b.chain(devices);
+  b.power_off(devices[1]);
+  const Model model = b.model();
+  CHECK(system::event_name(model, {Event::Kind::step, 0}) == "step s1");
+  CHECK(system::event_name(model, {Event::Kind::omitted, 0}) == "omitted s1");
+  CHECK(system::event_name(model, {Event::Kind::started, 1}) == "started lot");
+  CHECK(system::event_name(model, {Event::Kind::started_late, 0}) == "started-late yard");
+  CHECK(system::event_name(model, {Event::Kind::crashed, 1}) == "crashed lot");
+  CHECK(system::event_name(model, {Event::Kind::broke, 0}) == "broke yard/e--lot/w");
+  CHECK(system::event_name(model, {Event::Kind::mended, 0}) == "mended yard/e--lot/w");
+  const FaultBudget faults{1, 0, 0, 0, false};
+  const system::System system(model, faults, wide_domains(system::Space(model, faults)));
+  for (const system::Occurrence& each : system.events) {
+    CHECK(system.terms.name(each.happens.node()) == system::event_name(model, each.event));
+  }
+}
