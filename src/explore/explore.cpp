@@ -24,7 +24,8 @@ class Search {
         layout_(world, budget),
         expander_(world, budget, layout_),
         store_(layout_.words()),
-        sentry_(world) {
+        sentry_(world),
+        seen_(world) {
     for (const AskedProperty& a : asked) {
       questions_.push_back({{a, {}}, {}, speaks_of_goal(a.property)});
       if (!speaks_of_goal(a.property)) sentry_.watch(a.property);
@@ -94,6 +95,7 @@ class Search {
 
   void expand(StateIndex index) {
     expander_.open(store_[index]);
+    seen_.open(world_, expander_.state(), expander_.events());
     if (observer_ != nullptr) observer_->open(expander_.state(), expander_.derived(), expander_.events());
     starts_.begin_state();
     std::vector<Question*> broken;
@@ -102,6 +104,7 @@ class Search {
       const Refusal refusal = expander_.take(event, sentry_);
       sentry_.note(expander_.state(), event, refusal);
       if (sentry_.alarmed()) collect_alarms(broken);
+      seen_.taken(event, expander_.next());
       if (observer_ != nullptr) observer_->taken(expander_.state(), event, refusal, expander_.next());
       const auto [next, fresh] = store_.insert(expander_.packed_next());
       if (event.kind == Event::Kind::started) starts_.add(next, !fresh && next < layers_.back());
@@ -155,7 +158,9 @@ class Search {
     for (Question& q : questions_) {
       if (q.open() && q.pending) refute(q, *q.pending);
     }
-    if (!finished()) name_endless(starts_.find_cycle(any_limit()));
+    if (finished()) return;
+    name_endless(starts_.find_cycle(any_limit()));
+    every_state_visited_ = true;
   }
 
   // The devices whose starts lead from each state of the cycle to the next.
@@ -180,8 +185,10 @@ class Search {
     return [this] { return guard_.interrupted() ? std::optional(Reason::interrupted) : std::nullopt; };
   }
 
-  Exploration result() const {
-    Exploration all;
+  /// The states visited go with it.
+  Exploration result() {
+    if (sentry_.ties().rank_decided()) seen_.rank_decided();
+    Exploration all(std::move(seen_));
     for (const Question& q : questions_) all.answers.push_back(q.answer);
     all.stopped = stopped_;
     all.explored = store_.size();
@@ -189,6 +196,9 @@ class Search {
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
     all.endless.assign(endless_.begin(), endless_.end());
+    if (every_state_visited_) {
+      all.visited = std::make_unique<Visited>(std::move(layout_), std::move(store_), expander_.state());
+    }
     return all;
   }
 
@@ -202,6 +212,7 @@ class Search {
   Expander expander_;
   Store store_;
   Sentry sentry_;
+  Sightings seen_;
   std::vector<Question> questions_;
   Layers layers_;              ///< ends with the end of the layer that is being expanded
   std::size_t depth_ = 0;      ///< of that layer
@@ -210,6 +221,7 @@ class Search {
   StartGraph starts_;
   bool completed_ = false;
   std::set<DeviceId> endless_;
+  bool every_state_visited_ = false;
   std::optional<Reason> stopped_;
 };
 

@@ -1,0 +1,31 @@
+/// \file
+/// The states that an exploration visited, for whoever looks at them again.
+#pragma once
+
+#include <utility>
+
+#include "explore/layout.hpp"
+#include "explore/store.hpp"
+
+namespace cairn::explore {
+
+/// Packed as they were stored; the initial state, settled, is the first. Immutable.
+class Visited {
+ public:
+  /// \param any  any state of the world
+  Visited(Layout layout, Store store, State any)
+      : layout_(std::move(layout)), store_(std::move(store)), any_(std::move(any)) {}
+
+  [[nodiscard]] StateIndex size() const { return store_.size(); }
+  /// A state of the same world, for read() to write into.
+  [[nodiscard]] const State& any() const { return any_; }
+  /// Reads a state into `out`, which must be one of the same world.
+  void read(StateIndex index, State& out) const { layout_.unpack(store_[index], out); }
+
+ private:
+  Layout layout_;
+  Store store_;
+  State any_;
+};
+
+}  // namespace cairn::explore
