@@ -10,5 +10,6 @@ configure_package_config_file(cmake/cairn-config.cmake.in ${PROJECT_BINARY_DIR}/
   INSTALL_DESTINATION ${CMAKE_INSTALL_LIBDIR}/cmake/cairn)
 write_basic_package_version_file(${PROJECT_BINARY_DIR}/cairn-config-version.cmake COMPATIBILITY SameMinorVersion)
 install(FILES ${PROJECT_BINARY_DIR}/cairn-config.cmake ${PROJECT_BINARY_DIR}/cairn-config-version.cmake
+  cmake/FindCaDiCaL.cmake
   cmake/FindZ3.cmake
   DESTINATION ${CMAKE_INSTALL_LIBDIR}/cmake/cairn)

@@ -27,8 +27,8 @@ std::vector<std::size_t> without(const std::vector<std::size_t>& all, const std:
 
 }  // namespace
 
-FactsProver::FactsProver(System& system, Solver& solver, const Bounds& bounds)
-    : system_(system), solver_(solver), clauses_(system.terms, solver), bounds_(bounds) {
+FactsProver::FactsProver(System& system, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds)
+    : system_(system), judge_(std::move(judge)), solver_(scout()), clauses_(system.terms, *solver_), bounds_(bounds) {
   for (system::VariableId v = 0; v < system.space.size(); ++v) {
     if (system.strays(v) != system::never) {
       throw Contradiction("the relation leaves its domains at: " + system.space.name(v));
@@ -36,7 +36,7 @@ FactsProver::FactsProver(System& system, Solver& solver, const Bounds& bounds)
   }
   clauses_.require(system.now.typing);
   clauses_.require(system.settled);
-  event_ = solver.declare();
+  event_ = solver_->declare();
   clauses_.require_if(event_, system.one_event);
 }
 
@@ -45,7 +45,7 @@ void FactsProver::offer(const std::vector<Fact>& candidates) {
     if (term_of(system_.terms, system_.first.end, fact) != system::always) continue;
     const Term now = term_of(system_.terms, system_.now.state, fact);
     if (now == system::always) continue;
-    const Literal assumed = solver_.declare();
+    const Literal assumed = solver_->declare();
     clauses_.require_if(assumed, now);
     place_of_[assumed.variable()] = candidates_.size();
     candidates_.push_back({fact, now, term_of(system_.terms, system_.next, fact), assumed, {}, false, true});
@@ -87,7 +87,7 @@ std::vector<Literal> FactsProver::assumptions(const Places& facts) const {
 
 FactsProver::Places FactsProver::in_core() {
   Places used;
-  for (const Literal literal : solver_.core()) {
+  for (const Literal literal : solver_->core()) {
     if (const auto fact = place_of_.find(literal.variable()); fact != place_of_.end()) used.push_back(fact->second);
   }
   std::sort(used.begin(), used.end());
@@ -95,8 +95,9 @@ FactsProver::Places FactsProver::in_core() {
 }
 
 Outcome FactsProver::ask(const std::vector<Literal>& assumed) {
+  if (effort_.questions >= last_question_) return Outcome::unknown;
   ++effort_.questions;
-  return solver_.check(assumed, bounds_);
+  return solver_->check(assumed, bounds_.scout);
 }
 
 Outcome FactsProver::find_bad(const Bad& bad, const Places& facts, Places& used) {
@@ -117,10 +118,10 @@ Outcome FactsProver::find_bad(const Bad& bad, const Places& facts, Places& used)
 }
 
 Outcome FactsProver::find_loss(const Places& facts, const Places& kept, Places& used) {
-  const Literal asked = solver_.declare();
+  const Literal asked = solver_->declare();
   std::vector<Literal> one_is_lost{!asked};
   for (const std::size_t place : kept) one_is_lost.push_back(violated(place));
-  solver_.add(one_is_lost);
+  solver_->add(one_is_lost);
   std::vector<Literal> assumed = assumptions(facts);
   assumed.push_back(asked);
   assumed.push_back(event_);
@@ -167,7 +168,7 @@ Known FactsProver::reason_for(Term target, const std::vector<system::Lanes>& mod
   assume(target, false);
   if (ask(assumed) != Outcome::unsatisfiable) return {};
   std::set<Literal> core;
-  for (const Literal literal : solver_.core()) core.insert(literal);
+  for (const Literal literal : solver_->core()) core.insert(literal);
   Known known;
   for (system::VariableId v = 0; v < system_.space.size(); ++v) {
     const std::vector<system::Value::Case>& cases = system_.now.state[v].cases();
@@ -218,10 +219,14 @@ void FactsProver::drop_lost(Places& facts, const std::vector<system::Lanes>& mod
   std::erase_if(facts, [this](std::size_t place) { return !candidates_[place].live; });
 }
 
-NoFactsProof FactsProver::costly() const {
-  if (solver_.cause() == Cause::failed) return {NoFactsProof::Why::failed, Cause::failed, solver_.complaint()};
-  return {NoFactsProof::Why::too_costly, solver_.cause(), {}};
+namespace {
+
+NoFactsProof costly(const Solver& solver) {
+  if (solver.cause() == Cause::failed) return {NoFactsProof::Why::failed, Cause::failed, solver.complaint()};
+  return {NoFactsProof::Why::too_costly, solver.cause(), {}};
 }
+
+}  // namespace
 
 std::optional<FactsProver::Places> FactsProver::close(const Bad& bad, NoFactsProof& why) {
   Places facts;
@@ -232,13 +237,13 @@ std::optional<FactsProver::Places> FactsProver::close(const Bad& bad, NoFactsPro
   };
   while (true) {
     Outcome outcome = find_bad(bad, facts, used);
-    if (outcome == Outcome::unknown) return give_up(costly());
+    if (outcome == Outcome::unknown) return give_up(costly(*solver_));
     if (outcome == Outcome::satisfiable) {
       if (!rule_out(facts, bad.term)) return give_up({});
       continue;
     }
     outcome = find_loss(facts, facts, used);
-    if (outcome == Outcome::unknown) return give_up(costly());
+    if (outcome == Outcome::unknown) return give_up(costly(*solver_));
     if (outcome == Outcome::unsatisfiable) return facts;
     const std::vector<system::Lanes> found = model();
     if (!rule_out(facts, !candidates_[first_lost(facts, found)].next)) drop_lost(facts, found);
@@ -258,9 +263,9 @@ std::optional<FactsProver::Places> FactsProver::leaned_on(const Bad& bad, const 
   return needed;
 }
 
-void FactsProver::minimise(const Bad& bad, Places& facts, std::uint64_t questions) {
-  const std::uint64_t last = effort_.questions + questions;
-  for (std::size_t i = facts.size(); i-- > 0 && effort_.questions < last;) {
+void FactsProver::minimise(const Bad& bad, Places& facts) {
+  last_question_ = std::min(last_question_, effort_.questions + bounds_.minimising);
+  for (std::size_t i = facts.size(); i-- > 0 && effort_.questions < last_question_;) {
     if (i >= facts.size()) continue;
     Places fewer = facts;
     fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
@@ -268,18 +273,45 @@ void FactsProver::minimise(const Bad& bad, Places& facts, std::uint64_t question
   }
 }
 
-std::variant<FactsProof, NoFactsProof> FactsProver::prove(const AskedProperty& asked, std::uint64_t minimal_within) {
+std::variant<FactsProof, NoFactsProof> FactsProver::judged(const Bad& bad, const Places& facts) {
+  const std::unique_ptr<Solver> judge = judge_();
+  Clauses clauses(system_.terms, *judge);
+  clauses.require(system_.now.typing);
+  clauses.require(system_.settled);
+  const Literal event = judge->declare();
+  clauses.require_if(event, system_.one_event);
+  FactsProof proof;
+  std::vector<Term> lost;
+  for (const std::size_t place : facts) {
+    clauses.require(candidates_[place].now);
+    lost.push_back(!candidates_[place].next);
+    proof.facts.push_back(candidates_[place].fact);
+  }
+  // With an event: none that is bad, none whose passes are not enough, none that loses a fact.
+  lost.push_back(system_.unfinished);
+  if (bad.on_the_way) lost.push_back(bad.term);
+  std::vector<std::vector<Literal>> questions{{event, clauses.literal_of(system_.terms.any(lost))}};
+  if (!bad.on_the_way) questions.push_back({clauses.literal_of(bad.term)});
+  for (const std::vector<Literal>& question : questions) {
+    const Outcome outcome = judge->check(question, bounds_.judge);
+    if (outcome == Outcome::unknown) return costly(*judge);
+    if (outcome == Outcome::satisfiable)
+      throw Contradiction("two solvers disagree on the proof of a property by facts");
+  }
+  return proof;
+}
+
+std::variant<FactsProof, NoFactsProof> FactsProver::prove(const AskedProperty& asked) {
   if (!speaks_of_goal(asked.property) && system_.broken_at_first(asked.property) != system::never) {
     return NoFactsProof{};
   }
+  last_question_ = effort_.questions + bounds_.questions;
   const Bad bad = bad_of(asked);
   NoFactsProof why;
   std::optional<Places> facts = close(bad, why);
   if (!facts) return why;
-  minimise(bad, *facts, minimal_within);
-  FactsProof proof;
-  for (const std::size_t place : *facts) proof.facts.push_back(candidates_[place].fact);
-  return proof;
+  minimise(bad, *facts);
+  return judged(bad, *facts);
 }
 
 }  // namespace cairn::solver

@@ -3,13 +3,17 @@
 ///
 /// Every reachable settled state satisfies the facts when the first one does and no event leads from a state that
 /// satisfies them to one that does not; a property holds when no state that satisfies them, and no event in one, breaks
-/// it. The solver answers both with the state variables free. A candidate is taken up only when the solver has found a
-/// state that it rules out and that nothing taken up so far does: the simplest such candidate each time. So the proof
-/// stays small, and what has nothing to do with the question costs nothing but its clauses.
+/// it. The solvers answer both with the state variables free: a quick one searches (the scout), and the two questions
+/// of the proof that it ends with are put anew to another (the judge), which alone decides. A candidate is taken up
+/// only when the solver has found a state that it rules out and that nothing taken up so far does: the simplest such
+/// candidate each time. So the proof stays small, and what has nothing to do with the question costs nothing but its
+/// clauses.
 #pragma once
 
 #include <cstdint>
+#include <functional>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -23,17 +27,28 @@
 
 namespace cairn::solver {
 
-/// What a proof by facts cost.
+/// What the search for proofs cost.
 struct FactsEffort {
-  std::uint64_t questions = 0;   ///< put to the solver
+  std::uint64_t questions = 0;   ///< put to the scout
   std::uint64_t candidates = 0;  ///< facts that were offered
   std::uint64_t dropped = 0;     ///< of those, not kept by every event
 };
 
 /// A property proved by facts.
 struct FactsProof {
-  std::vector<Fact>
-      facts;  ///< the first state satisfies them, every event keeps them, and together they exclude the bad
+  /// The first state satisfies them, every event keeps them, and together they exclude the bad.
+  std::vector<Fact> facts;
+};
+
+/// Makes solvers without clauses.
+using SolverMaker = std::function<std::unique_ptr<Solver>()>;
+
+/// What a search for a proof may cost.
+struct FactsBounds {
+  Bounds scout;                    ///< of each question to the scout
+  Bounds judge;                    ///< of each of the two questions to the judge
+  std::uint64_t questions = 2000;  ///< to the scout, for one property
+  std::uint64_t minimising = 300;  ///< of those, how many may be spent to do without single facts
 };
 
 /// Why a property is not proved by facts.
@@ -51,16 +66,15 @@ struct NoFactsProof {
 /// Settles properties of one system, one after another; what was learned of the candidates stays.
 class FactsProver {
  public:
-  /// \param bounds  of each question
-  FactsProver(system::System& system, Solver& solver, const Bounds& bounds);
+  FactsProver(system::System& system, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds);
 
   /// Adds candidates, the simplest first: where several would do, the earlier is taken. Those that do not hold in the
   /// first state are passed over.
   void offer(const std::vector<Fact>& candidates);
 
   /// Looks for a proof with the candidates so far.
-  /// \param minimal_within  how many questions may be spent to do without single facts
-  [[nodiscard]] std::variant<FactsProof, NoFactsProof> prove(const AskedProperty& asked, std::uint64_t minimal_within);
+  /// \throws Contradiction  where the judge finds the scout wrong
+  [[nodiscard]] std::variant<FactsProof, NoFactsProof> prove(const AskedProperty& asked);
 
   [[nodiscard]] const FactsEffort& effort() const { return effort_; }
 
@@ -111,13 +125,16 @@ class FactsProver {
   std::optional<Places> close(const Bad& bad, NoFactsProof& why);
   /// Those of `all` that the answers lean on, where `all` is such a set; nothing where it is not.
   std::optional<Places> leaned_on(const Bad& bad, const Places& all);
-  void minimise(const Bad& bad, Places& facts, std::uint64_t questions);
-  [[nodiscard]] NoFactsProof costly() const;
+  void minimise(const Bad& bad, Places& facts);
+  /// The two questions of the proof, put to the judge.
+  [[nodiscard]] std::variant<FactsProof, NoFactsProof> judged(const Bad& bad, const Places& facts);
 
   system::System& system_;
-  Solver& solver_;
+  SolverMaker judge_;
+  std::unique_ptr<Solver> solver_;
   Clauses clauses_;
-  Bounds bounds_;
+  FactsBounds bounds_;
+  std::uint64_t last_question_ = 0;  ///< to the scout, for the property in work
   FactsEffort effort_;
   std::vector<Candidate> candidates_;
   std::map<std::uint32_t, std::size_t> place_of_;  ///< by the variable of `assumed`
