@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cairn/load.hpp"
+#include "support/partial_orders.hpp"
 #include "support/run.hpp"
 
 using namespace cairn;
@@ -41,9 +42,6 @@ class Runs {
   Run run_;
   std::map<std::vector<std::uint8_t>, std::uint64_t> counts_;
 };
-
-/// An order of steps: who directly follows whom, by place; a step follows only earlier ones.
-using Order = std::vector<std::vector<std::size_t>>;
 
 std::uint64_t runs_of(const Order& order) {
   ModelBuilder b;
@@ -107,47 +105,6 @@ std::string chains_text(const std::vector<std::size_t>& lengths) {
   return text;
 }
 
-/// x0 < x1 > x2 < x3 > …: the odd ones follow their neighbours.
-Order zigzag(std::size_t n) {
-  Order order(n);
-  for (std::size_t i = 1; i < n; i += 2) {
-    order[i].push_back(i - 1);
-    if (i + 1 < n) order[i].push_back(i + 1);
-  }
-  return order;
-}
-
-/// A grid of `rows` times `columns`: each step follows the one above and the one to the left.
-Order grid(std::size_t rows, std::size_t columns) {
-  Order order(rows * columns);
-  for (std::size_t i = 0; i < order.size(); ++i) {
-    if (i >= columns) order[i].push_back(i - columns);
-    if (i % columns != 0) order[i].push_back(i - 1);
-  }
-  return order;
-}
-
-Order chains(const std::vector<std::size_t>& lengths) {
-  Order order;
-  for (const std::size_t length : lengths) {
-    for (std::size_t i = 0; i < length; ++i) {
-      order.emplace_back();
-      if (i > 0) order.back().push_back(order.size() - 2);
-    }
-  }
-  return order;
-}
-
-/// (a + b + …)! / (a! b! …), the multinomial coefficient; with two lengths a binomial.
-std::uint64_t interleavings(const std::vector<std::size_t>& lengths) {
-  std::uint64_t count = 1;
-  std::uint64_t placed = 0;
-  for (const std::size_t length : lengths) {
-    for (std::uint64_t i = 1; i <= length; ++i) count = count * ++placed / i;
-  }
-  return count;
-}
-
 }  // namespace
 
 // OEIS A000111: "Number of linear extensions of the zig-zag poset".
@@ -193,6 +150,15 @@ TEST_CASE("5.a grids: Catalan numbers, OEIS A000108, and three-dimensional ones,
     if (n <= 6) CHECK(runs_of_text(text_by_after(grid(2, n))) == catalan[n]);
   }
   for (std::size_t n = 1; n <= 4; ++n) CHECK(runs_of(grid(3, n)) == of_three_rows[n]);
+}
+
+// OEIS A046873: "Number of total orders extending inclusion on P({1,...,n})".
+TEST_CASE("5.a subsets after their subsets: OEIS A046873") {
+  constexpr std::uint64_t published[] = {1, 1, 2, 48};
+  for (std::size_t n = 0; n <= 3; ++n) {
+    CHECK(runs_of(boolean_lattice(n)) == published[n]);
+    CHECK(runs_of_text(text_by_after(boolean_lattice(n))) == published[n]);
+  }
 }
 
 // A series-parallel order: what follows `any-order` waits for all branches, and orders nest. The number of linear
