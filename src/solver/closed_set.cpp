@@ -53,7 +53,7 @@ struct Stirred {
   }
   /// Takes the last `count` out: their rows go to `out`.
   std::vector<Origin> pop(std::size_t count, std::size_t words, std::vector<std::uint64_t>& out) {
-    const std::vector<Origin> last(origins.end() - static_cast<std::ptrdiff_t>(count), origins.end());
+    std::vector<Origin> last(origins.end() - static_cast<std::ptrdiff_t>(count), origins.end());
     out.assign(rows.end() - static_cast<std::ptrdiff_t>(count * words), rows.end());
     origins.resize(origins.size() - count);
     rows.resize(rows.size() - count * words);

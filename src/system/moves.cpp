@@ -48,7 +48,7 @@ bool widen_by_all(Domains& domains, const Moves& moves) {
 
 }  // namespace
 
-Moves::Moves(const Model& model, const FaultBudget& budget, const Domains& ranges, bool cold_start)
+Moves::Moves(const Model& model, const FaultBudget& budget, const Domains& ranges, bool with_cold_start)
     : space(model, budget),
       domains(ranges),
       first(settle(terms, initial_state(space), passes_of_constants(space))),
@@ -57,10 +57,11 @@ Moves::Moves(const Model& model, const FaultBudget& budget, const Domains& range
       events(moves_from(terms, now.state, now_derived)),
       pass(plan_pass(terms, now.state, now_derived)),
       passed(carry_out(terms, now.state, now_derived, pass)) {
-  if (cold_start) cold = system::cold_start(terms, now.state);
+  if (with_cold_start) cold = system::cold_start(terms, now.state);
 }
 
-std::unique_ptr<Moves> take_apart(const Model& model, const FaultBudget& budget, const Domains& seed, bool cold_start) {
+std::unique_ptr<Moves> take_apart(const Model& model, const FaultBudget& budget, const Domains& seed,
+                                  bool with_cold_start) {
   Domains domains = seed;
   for (std::vector<std::int64_t>& values : domains) {
     std::sort(values.begin(), values.end());
@@ -70,7 +71,7 @@ std::unique_ptr<Moves> take_apart(const Model& model, const FaultBudget& budget,
   domains.resize(space.size());
   widen(domains, initial_state(space));
   while (true) {
-    auto moves = std::make_unique<Moves>(model, budget, domains, cold_start);
+    auto moves = std::make_unique<Moves>(model, budget, domains, with_cold_start);
     bool grown = widen(domains, moves->first.end);
     grown = widen_by_all(domains, *moves) || grown;
     if (!grown) return moves;

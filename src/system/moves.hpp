@@ -27,9 +27,9 @@ struct Move {
 
 /// The parts. Once built, only the pool grows, by the questions that are asked.
 struct Moves {
-  /// \param domains     what `now` ranges over
-  /// \param cold_start  the cold start (6.a) is wanted too
-  Moves(const Model& model, const FaultBudget& budget, const Domains& domains, bool cold_start);
+  /// \param ranges           what `now` ranges over
+  /// \param with_cold_start  the cold start (6.a) is wanted too
+  Moves(const Model& model, const FaultBudget& budget, const Domains& ranges, bool with_cold_start);
 
   Moves(const Moves&) = delete;
   Moves& operator=(const Moves&) = delete;
@@ -50,10 +50,11 @@ struct Moves {
 };
 
 /// The parts of a model over the smallest domains that hold the initial state and `seed`, and that no event, no pass
-/// and no cold start leaves, as far as the building of the parts shows by itself. \param seed  per variable values that
-/// it takes, in any order; a good guess saves time, a poor one makes the domains
-///              larger than they need be
+/// and no cold start leaves, as far as the building of the parts shows by itself.
+/// \param seed             per variable values that it takes, in any order; a good guess saves time, a poor one makes
+///                         the domains larger than they need be
+/// \param with_cold_start  as in Moves
 [[nodiscard]] std::unique_ptr<Moves> take_apart(const Model& model, const FaultBudget& budget, const Domains& seed,
-                                                bool cold_start);
+                                                bool with_cold_start);
 
 }  // namespace cairn::system

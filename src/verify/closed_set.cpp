@@ -62,7 +62,6 @@ class Telling {
  public:
   Telling(const semantics::World& world, const FaultBudget& faults, const Difference& difference)
       : world_(world),
-        faults_(faults),
         space_(world.model(), faults),
         difference_(difference),
         first_(settled(semantics::initial_state(world, faults))) {}
@@ -153,7 +152,6 @@ class Telling {
   }
 
   const semantics::World& world_;
-  const FaultBudget& faults_;
   Space space_;
   const Difference& difference_;
   State first_;

@@ -1,0 +1,130 @@
+// Closed sets of the models of the project, and of random models: the formulas agree with what the exploration found of
+// every property, proved or refuted.
+#include <doctest/doctest.h>
+
+#include <array>
+#include <string>
+
+#include "cairn/files.hpp"
+#include "cairn/load.hpp"
+#include "confirm/sets.hpp"
+#include "confront/models.hpp"
+#include "explore/explore.hpp"
+#include "models/shelf.hpp"
+#include "support/second_neighbour.hpp"
+#include "verify/closed_set.hpp"
+
+using namespace cairn;
+using Outcome = solver::SetConfirmation::Outcome;
+
+namespace {
+
+const explore::Guard no_limits({}, {});
+
+/// How often a property was found proved and refuted, by either writing.
+struct Tally {
+  std::array<std::size_t, property_count> proved{}, refuted{};
+};
+
+// All that the exploration did not refute, confirmed at once; and each that it refuted, by itself: the formulas refute
+// it somewhere in the set of all states.
+void confirm_all(const semantics::World& world, const FaultBudget& faults, const std::vector<AskedProperty>& asked,
+                 Tally& tally) {
+  const explore::Exploration all = explore::explore(world, faults, {}, no_limits);
+  REQUIRE(all.visited != nullptr);
+  if (!all.endless.empty()) return;
+  std::vector<AskedProperty> proved;
+  for (const explore::Answer& answer : explore::explore(world, faults, asked, no_limits).answers) {
+    const auto place = static_cast<std::size_t>(answer.asked.property);
+    if (!answer.refutation) {
+      proved.push_back(answer.asked);
+      ++tally.proved.at(place);
+      continue;
+    }
+    ++tally.refuted.at(place);
+    const auto refuted = verify::confirm_closed_set(world, faults, {answer.asked}, *all.visited, 1'000'000, no_limits);
+    CAPTURE(name_of(answer.asked.property));
+    REQUIRE(refuted.outcome == Outcome::differs);
+    CHECK(refuted.difference->kind == solver::Difference::Kind::broken);
+    CHECK(refuted.difference->property == answer.asked);
+    CHECK(verify::told(world, faults, *refuted.difference).find(name_of(answer.asked.property)) != std::string::npos);
+  }
+  const auto agreed = verify::confirm_closed_set(world, faults, proved, *all.visited, 1'000'000, no_limits);
+  if (agreed.difference) FAIL_CHECK(verify::told(world, faults, *agreed.difference));
+  CHECK(agreed.outcome == Outcome::agrees);
+  CHECK(agreed.effort.states == all.explored);
+}
+
+// As they are asked together (semantics 6).
+void confirm_model(const Model& model, const std::vector<AskedProperty>& asked, Tally& tally) {
+  const semantics::World world(model);
+  std::vector<AskedProperty> with_faults;
+  std::vector<AskedProperty> without;
+  for (const AskedProperty& a : asked) (asked_with_faults(a.property) ? with_faults : without).push_back(a);
+  confirm_all(world, model.procedure.faults, with_faults, tally);
+  confirm_all(world, {}, without, tally);
+}
+
+}  // namespace
+
+TEST_CASE("the formulas agree on every closed set of the models, property by property") {
+  Tally tally;
+  std::size_t models = 0;
+  for (const std::string& path : test::model_files()) {
+    if (!test::is_procedure(path)) continue;
+    CAPTURE(path);
+    const auto model = load_procedure(test::model_path(path), DiskFiles());
+    REQUIRE(model);
+    confirm_model(model.value(), model.value().procedure.properties, tally);
+    ++models;
+  }
+  CHECK(models >= 50);
+  for (std::size_t i = 0; i < tally.proved.size(); ++i) {
+    CAPTURE(name_of(static_cast<Property>(i)));
+    CHECK(tally.proved.at(i) > 0);
+    CHECK(tally.refuted.at(i) > 0);
+  }
+}
+
+TEST_CASE("the formulas agree on every closed set of random models") {
+  confront::Random random(11);
+  Tally tally;
+  for (int i = 0; i < 300; ++i) {
+    const Model model = confront::random_model(random);
+    CAPTURE(i);
+    std::vector<AskedProperty> asked;
+    for (int property = 0; property < property_count; ++property) {
+      asked.push_back({static_cast<Property>(property), 0});
+      if (asked.back().property == Property::tolerates_loss) asked.back().k = 1 + i % 3;
+    }
+    confirm_model(model, asked, tally);
+  }
+  for (std::size_t i = 0; i < tally.proved.size(); ++i) {
+    CAPTURE(name_of(static_cast<Property>(i)));
+    CHECK(tally.proved.at(i) > 10);
+    CHECK(tally.refuted.at(i) > 10);
+  }
+}
+
+TEST_CASE("passes are followed for as long as links form between them, also in runs without end") {
+  for (const Orphans orphans : {Orphans::carry_on, Orphans::restart}) {
+    const Model model = test::SecondNeighbour(orphans).b.model();
+    const auto moves = test::parts_of(model, {});
+    const auto confirmation = test::confirm(*moves, test::reachable(model, {}), {});
+    CHECK(confirmation.outcome == Outcome::agrees);
+    CHECK(confirmation.effort.passes > 0);
+  }
+}
+
+TEST_CASE("a pass that is thought to be the last, and is not, is found") {
+  confront::Random random(12);
+  std::size_t found = 0;
+  for (int i = 0; i < 240; ++i) {
+    const Model model = confront::random_model(random);
+    const auto moves = test::parts_of(model, model.procedure.faults);
+    moves->pass.unsettled = system::never;
+    const auto confirmation = test::confirm(*moves, test::reachable(model, model.procedure.faults), {});
+    if (confirmation.outcome == Outcome::differs) ++found;
+  }
+  CHECK(found >= 2);
+}
