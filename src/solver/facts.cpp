@@ -25,7 +25,43 @@ std::vector<std::size_t> without(const std::vector<std::size_t>& all, const std:
   return rest;
 }
 
+// What is bad of a step, or of a state at rest.
+Term bad_term(System& system, const AskedProperty& asked) {
+  if (!speaks_of_goal(asked.property)) return system.broken_on_the_way(asked.property);
+  const system::RestBreach breach = system.broken_at_rest(asked);
+  return system.terms.either(breach.broken, breach.unfinished);
+}
+
 }  // namespace
+
+bool begins_well(System& system, const AskedProperty& asked, const std::vector<Fact>& facts) {
+  const bool broken = !speaks_of_goal(asked.property) && system.broken_at_first(asked.property) != system::never;
+  return !broken && std::all_of(facts.begin(), facts.end(), [&](const Fact& fact) {
+    return term_of(system.terms, system.first.end, fact) == system::always;
+  });
+}
+
+Outcome find_hole(System& system, const AskedProperty& asked, const std::vector<Fact>& facts, Solver& solver,
+                  const Bounds& bounds) {
+  Clauses clauses(system.terms, solver);
+  clauses.require(system.now.typing);
+  clauses.require(system.settled);
+  const Literal event = solver.declare();
+  clauses.require_if(event, system.one_event);
+  std::vector<Term> wrong{system.unfinished};
+  for (const Fact& fact : facts) {
+    clauses.require(term_of(system.terms, system.now.state, fact));
+    wrong.push_back(!term_of(system.terms, system.next, fact));
+  }
+  const Term bad = bad_term(system, asked);
+  const bool on_the_way = !speaks_of_goal(asked.property);
+  if (on_the_way) wrong.push_back(bad);
+  const std::vector<Literal> with_an_event{event, clauses.literal_of(system.terms.any(wrong))};
+  const Outcome outcome = solver.check(with_an_event, bounds);
+  if (outcome != Outcome::unsatisfiable || on_the_way) return outcome;
+  const std::vector<Literal> at_rest{clauses.literal_of(bad)};
+  return solver.check(at_rest, bounds);
+}
 
 FactsProver::FactsProver(System& system, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds)
     : system_(system), judge_(std::move(judge)), solver_(scout()), clauses_(system.terms, *solver_), bounds_(bounds) {
@@ -58,14 +94,7 @@ void FactsProver::offer(const std::vector<Fact>& candidates) {
 FactsProver::Bad FactsProver::bad_of(const AskedProperty& asked) {
   const auto key = std::pair(asked.property, asked.k);
   if (const auto known = bad_.find(key); known != bad_.end()) return known->second;
-  Bad bad;
-  bad.on_the_way = !speaks_of_goal(asked.property);
-  if (bad.on_the_way) {
-    bad.term = system_.broken_on_the_way(asked.property);
-  } else {
-    const system::RestBreach breach = system_.broken_at_rest(asked);
-    bad.term = system_.terms.either(breach.broken, breach.unfinished);
-  }
+  Bad bad{bad_term(system_, asked), {}, !speaks_of_goal(asked.property)};
   bad.literal = clauses_.literal_of(bad.term);
   return bad_.emplace(key, bad).first->second;
 }
@@ -273,45 +302,27 @@ void FactsProver::minimise(const Bad& bad, Places& facts) {
   }
 }
 
-std::variant<FactsProof, NoFactsProof> FactsProver::judged(const Bad& bad, const Places& facts) {
-  const std::unique_ptr<Solver> judge = judge_();
-  Clauses clauses(system_.terms, *judge);
-  clauses.require(system_.now.typing);
-  clauses.require(system_.settled);
-  const Literal event = judge->declare();
-  clauses.require_if(event, system_.one_event);
+std::variant<FactsProof, NoFactsProof> FactsProver::judged(const AskedProperty& asked, const Places& facts) {
   FactsProof proof;
-  std::vector<Term> lost;
-  for (const std::size_t place : facts) {
-    clauses.require(candidates_[place].now);
-    lost.push_back(!candidates_[place].next);
-    proof.facts.push_back(candidates_[place].fact);
-  }
-  // With an event: none that is bad, none whose passes are not enough, none that loses a fact.
-  lost.push_back(system_.unfinished);
-  if (bad.on_the_way) lost.push_back(bad.term);
-  std::vector<std::vector<Literal>> questions{{event, clauses.literal_of(system_.terms.any(lost))}};
-  if (!bad.on_the_way) questions.push_back({clauses.literal_of(bad.term)});
-  for (const std::vector<Literal>& question : questions) {
-    const Outcome outcome = judge->check(question, bounds_.judge);
-    if (outcome == Outcome::unknown) return costly(*judge);
-    if (outcome == Outcome::satisfiable)
-      throw Contradiction("two solvers disagree on the proof of a property by facts");
+  for (const std::size_t place : facts) proof.facts.push_back(candidates_[place].fact);
+  const std::unique_ptr<Solver> judge = judge_();
+  const Outcome hole = find_hole(system_, asked, proof.facts, *judge, bounds_.judge);
+  if (hole == Outcome::unknown) return costly(*judge);
+  if (hole == Outcome::satisfiable || !begins_well(system_, asked, proof.facts)) {
+    throw Contradiction("two solvers disagree on the proof of a property by facts");
   }
   return proof;
 }
 
 std::variant<FactsProof, NoFactsProof> FactsProver::prove(const AskedProperty& asked) {
-  if (!speaks_of_goal(asked.property) && system_.broken_at_first(asked.property) != system::never) {
-    return NoFactsProof{};
-  }
+  if (!begins_well(system_, asked, {})) return NoFactsProof{};
   last_question_ = effort_.questions + bounds_.questions;
   const Bad bad = bad_of(asked);
   NoFactsProof why;
   std::optional<Places> facts = close(bad, why);
   if (!facts) return why;
   minimise(bad, *facts);
-  return judged(bad, *facts);
+  return judged(asked, *facts);
 }
 
 }  // namespace cairn::solver

@@ -40,13 +40,22 @@ struct FactsProof {
   std::vector<Fact> facts;
 };
 
+/// Puts the obligations of a proof by facts to a solver without clauses: that no state with the facts is bad or becomes
+/// so on the way of an event, and that no event loses one of them. (That the first state has them needs no solver.)
+/// `unsatisfiable` means that the proof holds.
+[[nodiscard]] Outcome find_hole(system::System& system, const AskedProperty& asked, const std::vector<Fact>& facts,
+                                Solver& solver, const Bounds& bounds);
+
+/// That the first state has all of the facts, and neither it nor what it settled from is bad.
+[[nodiscard]] bool begins_well(system::System& system, const AskedProperty& asked, const std::vector<Fact>& facts);
+
 /// Makes solvers without clauses.
 using SolverMaker = std::function<std::unique_ptr<Solver>()>;
 
 /// What a search for a proof may cost.
 struct FactsBounds {
   Bounds scout;                    ///< of each question to the scout
-  Bounds judge;                    ///< of each of the two questions to the judge
+  Bounds judge;                    ///< of each question to the judge
   std::uint64_t questions = 2000;  ///< to the scout, for one property
   std::uint64_t minimising = 300;  ///< of those, how many may be spent to do without single facts
 };
@@ -126,8 +135,8 @@ class FactsProver {
   /// Those of `all` that the answers lean on, where `all` is such a set; nothing where it is not.
   std::optional<Places> leaned_on(const Bad& bad, const Places& all);
   void minimise(const Bad& bad, Places& facts);
-  /// The two questions of the proof, put to the judge.
-  [[nodiscard]] std::variant<FactsProof, NoFactsProof> judged(const Bad& bad, const Places& facts);
+  /// The proof, once the judge has found no hole in it.
+  [[nodiscard]] std::variant<FactsProof, NoFactsProof> judged(const AskedProperty& asked, const Places& facts);
 
   system::System& system_;
   SolverMaker judge_;

@@ -104,8 +104,8 @@ SymbolicState choose(Terms& terms, Term condition, const SymbolicState& then, co
 
 }  // namespace
 
-System::System(const Model& model, const FaultBudget& budget, const Domains& ranges)
-    : space(model, budget),
+System::System(const Model& model, const FaultBudget& budget, const Domains& ranges, Counting counting)
+    : space(model, budget, counting),
       domains(ranges),
       passes(passes_enough(model.platform)),
       first(settle_to_the_end(terms, initial_state(space))),

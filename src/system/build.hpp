@@ -26,7 +26,7 @@ struct Occurrence {
 /// The transition relation. Once built, only the pool grows, by the questions that are asked.
 struct System {
   /// \param domains  what `now` ranges over
-  System(const Model& model, const FaultBudget& budget, const Domains& domains);
+  System(const Model& model, const FaultBudget& budget, const Domains& domains, Counting counting = Counting::counted);
 
   System(const System&) = delete;
   System& operator=(const System&) = delete;

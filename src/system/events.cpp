@@ -65,7 +65,7 @@ std::optional<Fault> spends(const Event& event) {
 
 Term may_happen(Terms& terms, const SymbolicState& s, const Derived& derived, const Event& event) {
   const std::optional<Fault> fault = spends(event);
-  const Term budget = fault ? s.lasts(*fault) : always;
+  const Term budget = fault && s.space().counts_faults() ? s.lasts(*fault) : always;
   switch (event.kind) {
     case Event::Kind::step:  // 5.a
       return ready(terms, s, derived, event.step());

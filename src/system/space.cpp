@@ -8,7 +8,8 @@ namespace cairn::system {
 
 using Kind = Variable::Kind;
 
-Space::Space(const Model& model, const FaultBudget& budget) : model_(&model), budget_(budget) {
+Space::Space(const Model& model, const FaultBudget& budget, Counting counting)
+    : model_(&model), budget_(budget), counting_(counting) {
   for (std::uint32_t d = 0; d < devices(); ++d) {
     for (VariableId kind = 0; kind < per_device; ++kind) variables_.push_back({static_cast<Kind>(kind), d, 0});
   }

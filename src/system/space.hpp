@@ -48,14 +48,18 @@ inline constexpr std::uint32_t fault_count = 4;
 /// The leader of a device that has none.
 inline constexpr std::int64_t nobody = -1;
 
+/// Whether faults are counted against the budget, or strike as often as they like where their kind is allowed at all.
+enum class Counting : std::uint8_t { counted, uncounted };
+
 /// Immutable; the model must outlive it.
 class Space {
  public:
-  Space(const Model& model, const FaultBudget& budget);
+  Space(const Model& model, const FaultBudget& budget, Counting counting = Counting::counted);
 
   [[nodiscard]] const Model& model() const { return *model_; }
   [[nodiscard]] const Platform& platform() const { return model_->platform; }
   [[nodiscard]] const FaultBudget& budget() const { return budget_; }
+  [[nodiscard]] bool counts_faults() const { return counting_ == Counting::counted; }
   [[nodiscard]] std::uint32_t devices() const { return static_cast<std::uint32_t>(model_->site.devices.size()); }
   [[nodiscard]] std::uint32_t ports() const { return static_cast<std::uint32_t>(model_->site.ports.size()); }
   [[nodiscard]] std::uint32_t cables() const { return static_cast<std::uint32_t>(model_->site.cables.size()); }
@@ -101,6 +105,7 @@ class Space {
 
   const Model* model_;
   FaultBudget budget_;
+  Counting counting_;
   std::vector<Variable> variables_;
   VariableId senior_ = 0, ports_ = 0, cables_ = 0, done_ = 0, left_ = 0;
 };
