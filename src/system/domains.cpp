@@ -18,20 +18,6 @@ bool insert(std::vector<std::int64_t>& values, std::int64_t value) {
   return true;
 }
 
-/// True when what is derived (3) can change with the variable.
-bool is_derived_from(Kind kind) {
-  switch (kind) {
-    case Kind::power:
-    case Kind::enabled:
-    case Kind::operational_side:
-    case Kind::plugged:
-    case Kind::broken:
-      return true;
-    default:
-      return false;
-  }
-}
-
 /// Domains that grow by what single events, and single passes, lead to. Each event sees at once what those before it
 /// led to, so that a procedure is walked through in few rounds; the whole relation, which is dear, is built at the end.
 class Growth {
@@ -55,36 +41,27 @@ class Growth {
 
   bool grows_by_events() {
     bool grown = false;
-    Derived derived = derive(terms_, now_);
+    const Derived derived = derive(terms_, now_);  // a link that comes about on the way waits for the next round
     for (const Event& event : events_) {
       if (may_happen(terms_, now_, derived, event) == never) continue;
-      const auto [any, links] = take_in(take(terms_, now_, derived, event));
-      grown = grown || any;
-      if (links) derived = derive(terms_, now_);
+      grown = take_in(take(terms_, now_, derived, event)) || grown;
     }
     return grown;
   }
 
   bool grows_by_a_pass() {
     const Derived derived = derive(terms_, now_);
-    return take_in(carry_out(terms_, now_, derived, plan_pass(terms_, now_, derived))).any;
+    return take_in(carry_out(terms_, now_, derived, plan_pass(terms_, now_, derived)));
   }
 
-  struct Grown {
-    bool any = false;
-    bool links = false;  ///< a variable that links are derived from
-  };
-
-  Grown take_in(const SymbolicState& after) {
-    Grown grown;
+  bool take_in(const SymbolicState& after) {
+    bool grown = false;
     for (VariableId v = 0; v < space_.size(); ++v) {
       if (after[v] == now_[v]) continue;
       bool here = false;
       for (const Value::Case& each : after[v].cases()) here = insert(domains_[v], each.value) || here;
-      if (!here) continue;
-      free(v);
-      grown.any = true;
-      grown.links = grown.links || is_derived_from(space_[v].kind);
+      if (here) free(v);
+      grown = grown || here;
     }
     return grown;
   }

@@ -42,7 +42,7 @@ struct Stage {
 struct Settling {
   std::vector<Stage> stages;
   SymbolicState end;    ///< after the last pass
-  Derived end_derived;  ///< of `end`; as of the last stage, where no pass is unsettled
+  Derived end_derived;  ///< of `end`, unless `unfinished`: leaders alone may have changed since the last stage
   Term unfinished;      ///< the last pass was unsettled: more of them are needed
   /// No link forms between the passes, so that 4.5.c bounds them (docs/semantics-questions.md).
   [[nodiscard]] bool bounded() const;
@@ -53,6 +53,7 @@ struct Settling {
 /// whether it was enough.
 [[nodiscard]] int passes_enough(const Platform& platform);
 
+/// Demands at least one pass.
 [[nodiscard]] Settling settle(Terms& terms, SymbolicState s, int passes);
 
 /// Of a state that is all constants: for as long as it takes, since each unsettled pass takes a device down.

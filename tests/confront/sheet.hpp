@@ -47,7 +47,7 @@ class Sheet {
     std::vector<system::VariableId> kept;
   };
 
-  /// \param inputs  what the terms are built from; the first of them are the Booleans of a free state
+  /// \param inputs  what the terms are built from
   Sheet(const system::Terms& terms, std::vector<system::Term> inputs, Tally& tally)
       : terms_(&terms), inputs_(std::move(inputs)), tally_(&tally) {}
 
@@ -56,9 +56,8 @@ class Sheet {
   OfState ask(std::string_view kind, const std::string& what, const system::SymbolicState& before,
               const system::SymbolicState& after);
 
-  /// Opens the next lane. `assignment` has the values of the inputs, in their order; inputs beyond it are false.
-  /// `told` is asked for in case of a difference.
-  void open(const std::vector<bool>& assignment, std::function<std::string()> told);
+  /// Opens the next lane, in which the inputs at these places are true. `told` is asked for in case of a difference.
+  void open(const std::vector<std::size_t>& truths, std::function<std::string()> told);
   /// Makes an input of the open lane true.
   void set(std::size_t input);
   void answer(Question question, bool holds);

@@ -237,17 +237,18 @@ std::vector<std::int64_t> values_of(const Space& space, const State& s) {
   return values;
 }
 
-std::vector<bool> assignment_of(const system::Domains& domains, const std::vector<std::int64_t>& values) {
-  std::vector<bool> booleans;
+std::vector<std::size_t> assignment_of(const system::Domains& domains, const std::vector<std::int64_t>& values) {
+  std::vector<std::size_t> truths;
+  std::size_t at = 0;
   for (VariableId v = 0; v < values.size(); ++v) {
-    if (domains[v].size() == 1) continue;
-    if (domains[v].size() == 2) {
-      booleans.push_back(values[v] == domains[v][1]);
-      continue;
-    }
-    for (const std::int64_t each : domains[v]) booleans.push_back(values[v] == each);
+    const std::vector<std::int64_t>& domain = domains[v];
+    const auto place =
+        static_cast<std::size_t>(std::lower_bound(domain.begin(), domain.end(), values[v]) - domain.begin());
+    if (domain.size() > 2) truths.push_back(at + place);
+    if (domain.size() == 2 && place == 1) truths.push_back(at);
+    at += domain.size() > 2 ? domain.size() : domain.size() - 1;
   }
-  return booleans;
+  return truths;
 }
 
 bool within(const Space& space, const system::Domains& domains, const State& s) {

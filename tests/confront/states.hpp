@@ -2,6 +2,7 @@
 /// Random states, reachable or not, and the assignments that stand for them.
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -32,9 +33,10 @@ inline constexpr std::size_t sort_count = 4;
 /// The value of every variable in `s`.
 [[nodiscard]] std::vector<std::int64_t> values_of(const system::Space& space, const State& s);
 
-/// What the Booleans of a free state over these domains (system::free_state) are worth where the variables have these
-/// values, which are in the domains.
-[[nodiscard]] std::vector<bool> assignment_of(const system::Domains& domains, const std::vector<std::int64_t>& values);
+/// Which Booleans of a free state over these domains (system::free_state) are true where the variables have these
+/// values, which are in the domains; ascending.
+[[nodiscard]] std::vector<std::size_t> assignment_of(const system::Domains& domains,
+                                                     const std::vector<std::int64_t>& values);
 
 /// True when each variable has a value of its domain in `s`.
 [[nodiscard]] bool within(const system::Space& space, const system::Domains& domains, const State& s);

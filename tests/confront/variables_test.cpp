@@ -136,12 +136,12 @@ TEST_CASE("2: of the Booleans of a variable exactly one holds, as typing demands
       const State s = round.draw(Sort::wild);
       round.open(sheet, s);
       sheet.answer(typing, true);
-      std::vector<bool> booleans = assignment_of(round.domains, values_of(round.space, s));
+      std::vector<std::size_t> truths = assignment_of(round.domains, values_of(round.space, s));
       const Indicators any = any_indicators(round);
       const std::size_t turned = any.first + below(round.random, any.count);
-      const bool was_the_one = booleans[turned];
-      booleans[turned] = !was_the_one;  // none holds any more, or two do
-      sheet.open(booleans, [&round, s, was_the_one] {
+      const bool was_the_one = std::erase(truths, turned) != 0;
+      if (!was_the_one) truths.push_back(turned);
+      sheet.open(truths, [&round, s, was_the_one] {
         return std::string(was_the_one ? "none" : "two") + " of a variable, else " + told(round.space, s);
       });
       sheet.answer(typing, false);
