@@ -65,7 +65,7 @@ bool StateWriter::write(const State& s, std::uint64_t* row) {
     put_devices();
     put_others();
   } else {
-    put(0, coding_.size());
+    put_some(0, coding_.size());
   }
   before_ = s;
   has_before_ = within_;
@@ -74,21 +74,35 @@ bool StateWriter::write(const State& s, std::uint64_t* row) {
 }
 
 void StateWriter::put_devices() {
+  bool reordered = false;
   for_each_device(*coding_.space_, [&](DeviceId d) {
     if ((*now_)[d] == before_[d]) return;
-    put(coding_.space_->of_device(Variable::Kind::power, d),
-        static_cast<std::size_t>(Variable::Kind::startup_priority) + 1);
-    if ((*now_)[d].seniority != before_[d].seniority) put_seniority(d);
+    put_some(coding_.space_->of_device(Variable::Kind::power, d),
+             static_cast<std::size_t>(Variable::Kind::startup_priority) + 1);
+    reordered = reordered || (*now_)[d].seniority != before_[d].seniority;
   });
+  if (reordered) put_seniority();
 }
 
-// What is senior depends on two places alone (2.a): those who keep theirs keep their order.
-void StateWriter::put_seniority(DeviceId d) {
-  for_each_device(*coding_.space_, [&](DeviceId e) {
-    if (e == d) return;
-    put(coding_.space_->senior(d, e));
-    put(coding_.space_->senior(e, d));
-  });
+// 2.a, from the levels of cairn/state.hpp, as Space::read does, and bit by bit: this is what takes longest.
+void StateWriter::put_seniority() {
+  const std::vector<DeviceState>& devices = now_->devices;
+  VariableId v = coding_.space_->senior(DeviceId(0), DeviceId(1));
+  for (std::uint32_t d = 0; d < devices.size(); ++d) {
+    const std::uint32_t level = devices[d].seniority;
+    for (std::uint32_t e = 0; e < devices.size(); ++e) {
+      if (e == d) continue;
+      const bool senior = level != 0 && level < devices[e].seniority;
+      const Coding::Field& field = coding_.fields_[v];
+      if (field.width == 0) {
+        within_ = within_ && coding_.domains_[v].front() == (senior ? 1 : 0);
+      } else {
+        std::uint64_t& word = row_[field.word];
+        word = (word & ~(std::uint64_t{1} << field.shift)) | std::uint64_t{senior} << field.shift;
+      }
+      ++v;
+    }
+  }
 }
 
 void StateWriter::put_others() {
@@ -96,7 +110,7 @@ void StateWriter::put_others() {
   for (std::uint32_t p = 0; p < space.ports(); ++p) {
     if (now_->ports[p] == before_.ports[p]) continue;
     const VariableId first = space.of_port(Variable::Kind::enabled, PortId(p));
-    put(first, space.of_port(Variable::Kind::operational_side, PortId(p)) - first + 1);
+    put_some(first, space.of_port(Variable::Kind::operational_side, PortId(p)) - first + 1);
   }
   for (std::uint32_t c = 0; c < space.cables(); ++c) {
     if (now_->cables[c] == before_.cables[c]) continue;
@@ -106,7 +120,7 @@ void StateWriter::put_others() {
   for (std::uint32_t i = 0; i < space.steps(); ++i) {
     if (now_->done[i] != before_.done[i]) put(space.done(StepId(i)));
   }
-  put(space.left(Fault{}), fault_count);
+  put_some(space.left(Fault{}), fault_count);
   put(space.halted());
 }
 

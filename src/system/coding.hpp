@@ -64,11 +64,11 @@ class StateWriter {
 
  private:
   void put(VariableId v) { within_ = coding_.put(v, coding_.space_->read(*now_, v), row_.data()) && within_; }
-  void put(VariableId first, std::size_t count) {
+  void put_some(VariableId first, std::size_t count) {
     for (VariableId v = first; v < first + count; ++v) put(v);
   }
   void put_devices();
-  void put_seniority(DeviceId d);
+  void put_seniority();
   void put_others();
 
   const Coding& coding_;
