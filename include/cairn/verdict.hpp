@@ -89,6 +89,25 @@ struct RestsOn {
   std::vector<FactoryValues> factory;  ///< In the site's order.
 };
 
+/// Something that the procedure or the question provides for, and that happens in no run.
+struct Emptiness {
+  enum class Kind : std::uint8_t {
+    never_waits,    ///< an await whose condition holds whenever its turn comes
+    cannot_fail,    ///< a check that holds whenever its turn comes
+    never_strikes,  ///< a kind of fault that is allowed
+    no_contest,     ///< that rank decides anything: who leads, or who yields of two with the same number
+  };
+
+  Kind kind = Kind::never_waits;
+  StepId step;          ///< never_waits, cannot_fail
+  Event::Kind fault{};  ///< never_strikes: broke, crashed, omitted, started_late or mended
+
+  bool operator==(const Emptiness&) const = default;
+};
+
+/// "never-waits"
+[[nodiscard]] std::string_view name_of(Emptiness::Kind kind);
+
 /// How long the parts took, in seconds; shown only where asked for, since it differs from run to run.
 struct Timing {
   double exploring = 0;
@@ -100,6 +119,8 @@ struct Report {
   FaultBudget faults;                       ///< The budget in force, overrides applied.
   std::vector<PropertyVerdict> properties;  ///< In the order asked for.
   RestsOn rests_on;
+  /// Of all runs of the properties asked, steps in file order first; nothing where not every run was looked at.
+  std::optional<std::vector<Emptiness>> findings;
   Timing timing;
 
   /// Refuted when a property is, else undecided when one is, else proved.

@@ -59,6 +59,20 @@ std::string_view name_of(Event::Kind kind) {
   return {};
 }
 
+std::string_view name_of(Emptiness::Kind kind) {
+  switch (kind) {
+    case Emptiness::Kind::never_waits:
+      return "never-waits";
+    case Emptiness::Kind::cannot_fail:
+      return "cannot-fail";
+    case Emptiness::Kind::never_strikes:
+      return "never-strikes";
+    case Emptiness::Kind::no_contest:
+      return "no-contest";
+  }
+  return {};
+}
+
 std::string_view name_of(Verdict verdict) {
   switch (verdict) {
     case Verdict::proved:

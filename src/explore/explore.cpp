@@ -24,7 +24,8 @@ class Search {
         layout_(world, budget),
         expander_(world, budget, layout_),
         store_(layout_.words()),
-        sentry_(world) {
+        sentry_(world),
+        seen_(world) {
     for (const AskedProperty& a : asked) {
       questions_.push_back({{a, {}}, {}, speaks_of_goal(a.property)});
       if (!speaks_of_goal(a.property)) sentry_.watch(a.property);
@@ -94,6 +95,7 @@ class Search {
 
   void expand(StateIndex index) {
     expander_.open(store_[index]);
+    seen_.open(world_, expander_.state(), expander_.events());
     if (observer_ != nullptr) observer_->open(expander_.state(), expander_.derived(), expander_.events());
     starts_.begin_state();
     std::vector<Question*> broken;
@@ -102,6 +104,7 @@ class Search {
       const Refusal refusal = expander_.take(event, sentry_);
       sentry_.note(expander_.state(), event, refusal);
       if (sentry_.alarmed()) collect_alarms(broken);
+      seen_.taken(event, expander_.next());
       if (observer_ != nullptr) observer_->taken(expander_.state(), event, refusal, expander_.next());
       const auto [next, fresh] = store_.insert(expander_.packed_next());
       if (event.kind == Event::Kind::started) starts_.add(next, !fresh && next < layers_.back());
@@ -184,7 +187,8 @@ class Search {
 
   /// The states visited go with it.
   Exploration result() {
-    Exploration all;
+    if (sentry_.ties().rank_decided()) seen_.rank_decided();
+    Exploration all(std::move(seen_));
     for (const Question& q : questions_) all.answers.push_back(q.answer);
     all.stopped = stopped_;
     all.explored = store_.size();
@@ -208,6 +212,7 @@ class Search {
   Expander expander_;
   Store store_;
   Sentry sentry_;
+  Sightings seen_;
   std::vector<Question> questions_;
   Layers layers_;              ///< ends with the end of the layer that is being expanded
   std::size_t depth_ = 0;      ///< of that layer

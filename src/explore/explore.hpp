@@ -10,6 +10,7 @@
 #include "cairn/verdict.hpp"
 #include "cairn/walk.hpp"
 #include "explore/limits.hpp"
+#include "explore/sightings.hpp"
 #include "explore/visited.hpp"
 #include "semantics/derived.hpp"
 
@@ -32,12 +33,15 @@ struct Answer {
 };
 
 struct Exploration {
+  explicit Exploration(Sightings sightings) : seen(std::move(sightings)) {}
+
   std::vector<Answer> answers;     ///< in the order asked
   std::optional<Reason> stopped;   ///< the limit that was met; what is not refuted is then undecided
   std::uint64_t explored = 0;      ///< settled states visited
   bool a_kept_device_led = false;  ///< 6.e, of the states visited
   bool a_run_completed = false;    ///< 6.e: a complete state at rest was visited
   std::vector<UnstatedTie> ties;   ///< ascending
+  Sightings seen;                  ///< in the states visited
   /// Devices whose starts follow one another in a circle, against semantics 5.k; empty as the lemma says. Looked for
   /// where every state was visited.
   std::vector<DeviceId> endless;

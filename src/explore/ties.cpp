@@ -20,6 +20,7 @@ TieNotes::TieNotes(const semantics::World& world)
                               [](const Device& d) { return d.address_stated && d.tenure_stated; })) {}
 
 void TieNotes::foresee(const State& s, const semantics::Derived&, const semantics::PassPlan& plan) {
+  rank_decided_ = rank_decided_ || !plan.contests.empty() || !plan.number_clashes.empty();
   if (all_stated_) return;
   for (const auto& [winner, loser] : plan.contests) note(s, winner, loser);
   for (const auto& [winner, loser] : plan.number_clashes) note(s, winner, loser);

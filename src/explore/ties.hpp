@@ -19,6 +19,8 @@ class TieNotes final : public semantics::Watcher {
   void see(const State&, const semantics::Derived&) override {}
   void foresee(const State& s, const semantics::Derived& derived, const semantics::PassPlan& plan) override;
 
+  /// Who outranks whom decided a contest or a clash.
+  [[nodiscard]] bool rank_decided() const { return rank_decided_; }
   /// In ascending order.
   [[nodiscard]] std::vector<UnstatedTie> ties() const { return {ties_.begin(), ties_.end()}; }
 
@@ -27,6 +29,7 @@ class TieNotes final : public semantics::Watcher {
 
   const semantics::World& world_;
   bool all_stated_;
+  bool rank_decided_ = false;
   std::set<UnstatedTie> ties_;
 };
 

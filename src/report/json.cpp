@@ -18,6 +18,22 @@ Json json_of(const FaultBudget& faults) {
 
 namespace {
 
+// The key of a budget that lets this kind of fault strike.
+std::string_view budget_key(Event::Kind fault) {
+  switch (fault) {
+    case Event::Kind::broke:
+      return "cable-breaks";
+    case Event::Kind::crashed:
+      return "crashes";
+    case Event::Kind::omitted:
+      return "omissions";
+    case Event::Kind::started_late:
+      return "late-starts";
+    default:
+      return "mends";
+  }
+}
+
 Json json_of(const Model& model, const Event& event) {
   Json json{{"event", name_of(event.kind)}};
   switch (event.kind) {
@@ -66,6 +82,17 @@ Json json_of(const Model& model, const PropertyVerdict& p) {
   return json;
 }
 
+Json json_of(const Model& model, const std::vector<Emptiness>& findings) {
+  Json all = Json::array();
+  for (const Emptiness& finding : findings) {
+    Json json{{"finding", name_of(finding.kind)}};
+    if (finding.step) json["id"] = model[finding.step].id;
+    if (finding.kind == Emptiness::Kind::never_strikes) json["fault"] = budget_key(finding.fault);
+    all.push_back(std::move(json));
+  }
+  return all;
+}
+
 std::string in_one_line(const Json& json) {
   // The reader lets no other text in than UTF-8; a Model made by a program may hold anything.
   return json.dump(-1, ' ', false, Json::error_handler_t::replace);
@@ -81,6 +108,7 @@ std::string render_json(const Model& model, const Report& answer, bool timing) {
                     {"verdict", name_of(answer.verdict())},
                     {"faults", report::json_of(answer.faults)},
                     {"properties", std::move(properties)}};
+  if (answer.findings) json["findings"] = report::json_of(model, *answer.findings);
   if (timing) json["timing"] = {{"exploring", answer.timing.exploring}, {"replaying", answer.timing.replaying}};
   return report::in_one_line(json);
 }

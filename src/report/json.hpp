@@ -18,6 +18,9 @@ using Json = nlohmann::ordered_json;
 /// The verdict on one property, with the events of a refutation; steps are named as `model` names them.
 [[nodiscard]] Json json_of(const Model& model, const PropertyVerdict& verdict);
 
+/// What a verdict is empty of.
+[[nodiscard]] Json json_of(const Model& model, const std::vector<Emptiness>& findings);
+
 /// The document, without a line break in it or at its end.
 [[nodiscard]] std::string in_one_line(const Json& json);
 

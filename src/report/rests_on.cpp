@@ -81,18 +81,6 @@ void tell_rules(Page& page, const Model& model) {
       "leader; each device keeps its own configuration.");
 }
 
-void tell_ties(Page& page, const Model& model, const std::vector<UnstatedTie>& ties) {
-  if (ties.empty()) return;
-  std::vector<std::string> told;
-  told.reserve(ties.size());
-  for (const UnstatedTie& tie : ties) {
-    told.push_back(fmt::format("{} before {} by {}", model[tie.winner].name, model[tie.loser].name,
-                               tie.key == UnstatedTie::Key::address ? "address" : "time up"));
-  }
-  say(page, "Unstated ties",
-      fmt::format("{}. The site does not state what decided; state it.", listed_briefly(told, most_shown)));
-}
-
 std::string ports_named(const Model& model, const std::vector<PortId>& ports) {
   std::vector<std::string> names;
   names.reserve(ports.size());
@@ -160,6 +148,19 @@ std::string faults_in_words(const FaultBudget& faults) {
   return listed(kinds) + (mends ? ", where a broken cable may work again" : "");
 }
 
+void tell_ties(Page& page, const Model& model, const Report& report) {
+  const std::vector<UnstatedTie>& ties = report.rests_on.ties;
+  if (ties.empty()) return;
+  std::vector<std::string> told;
+  told.reserve(ties.size());
+  for (const UnstatedTie& tie : ties) {
+    told.push_back(fmt::format("{} before {} by {}", model[tie.winner].name, model[tie.loser].name,
+                               tie.key == UnstatedTie::Key::address ? "address" : "time up"));
+  }
+  say(page, "Unstated ties",
+      fmt::format("{}. The site does not state what decided; state it.", listed_briefly(told, most_shown)));
+}
+
 void tell_rests_on(Page& page, const Model& model, const Report& report) {
   page.heading("What this rests on");
   page.line();
@@ -167,12 +168,16 @@ void tell_rests_on(Page& page, const Model& model, const Report& report) {
   tell_losses(page, report);
   tell_faults_left_out(page, report);
   tell_rules(page, model);
-  tell_ties(page, model, report.rests_on.ties);
+  tell_ties(page, model, report);
   tell_factory(page, model, report.rests_on.factory);
   say(page, "Not modelled",
       "Traffic, bundles and uplinks over members, cables that fail in part, a configuration kept by the primary for "
       "the "
       "whole stack: docs/limits-of-the-model.md.");
+  tell_caution(page);
+}
+
+void tell_caution(Page& page) {
   say(page, "Caution",
       "The answer is about the model. Confirm the platform's rules with its documentation and in a lab, and follow "
       "your "

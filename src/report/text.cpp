@@ -5,6 +5,7 @@
 
 #include "base/text.hpp"
 #include "cairn/render.hpp"
+#include "report/findings.hpp"
 #include "report/layout.hpp"
 #include "report/refutation.hpp"
 #include "report/rests_on.hpp"
@@ -128,6 +129,14 @@ void tell_counts(Page& page, const Report& report) {
              Tone::faint);
 }
 
+void tell_findings(Page& page, const Model& model, const Report& report) {
+  const char* label = "Findings";
+  for (const std::string& sentence : report::findings_in_words(model, report)) {
+    page.entry(2, label, 16, sentence, Tone::faint);
+    label = "";
+  }
+}
+
 void tell_contradictions(Page& page, const Report& report) {
   if (!report.contradicted()) return;
   page.line();
@@ -199,6 +208,7 @@ std::string render_text(const Model& model, const Report& report, const TextStyl
   tell_contradictions(page, report);
   if (style.brief) return page.take();
   tell_counts(page, report);
+  if (!report.contradicted()) tell_findings(page, model, report);
   if (!report.contradicted()) RefutationTeller(page, model, report).tell();
   report::tell_rests_on(page, model, report);
   return page.take();

@@ -94,6 +94,16 @@ Json json_of(const Model& model, const Repairs& repairs) {
           {"all-tried", repairs.all_tried}};
 }
 
+Json json_of(const Model& model, const std::vector<UnstatedTie>& ties) {
+  Json all = Json::array();
+  for (const UnstatedTie& tie : ties) {
+    all.push_back({{"winner", model[tie.winner].name},
+                   {"loser", model[tie.loser].name},
+                   {"by", tie.key == UnstatedTie::Key::address ? "address" : "tenure"}});
+  }
+  return all;
+}
+
 }  // namespace
 
 std::string render_why_json(const Model& model, const Why& why) {
@@ -115,6 +125,8 @@ std::string render_why_json(const Model& model, const Why& why) {
             {"faults", report::json_of(why.report.faults)},
             {"properties", std::move(properties)},
             {"rules", std::move(rules)}};
+  json["unstated-ties"] = json_of(model, why.report.rests_on.ties);
+  if (why.report.findings) json["findings"] = report::json_of(model, *why.report.findings);
   if (why.report.verdict() == Verdict::refuted) json["repairs"] = json_of(model, why.repairs);
   return report::in_one_line(json);
 }

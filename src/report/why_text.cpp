@@ -5,11 +5,13 @@
 
 #include "base/text.hpp"
 #include "cairn/render.hpp"
+#include "report/findings.hpp"
 #include "report/layout.hpp"
 #include "report/narrate.hpp"
 #include "report/outcomes.hpp"
 #include "report/refutation.hpp"
 #include "report/repairs.hpp"
+#include "report/rests_on.hpp"
 #include "report/words.hpp"
 
 namespace cairn {
@@ -165,6 +167,18 @@ void tell_rules(Page& page, const Model& model, const Why& why) {
   page.paragraph(6, fmt::format("{}.", fmt::join(without_effect, "; ")));
 }
 
+void tell_rest(Page& page, const Model& model, const Report& report) {
+  page.heading("Mind also");
+  page.line();
+  const char* label = "Findings";
+  for (const std::string& sentence : report::findings_in_words(model, report)) {
+    page.entry(2, label, 15, sentence);
+    label = "";
+  }
+  report::tell_ties(page, model, report);
+  report::tell_caution(page);
+}
+
 }  // namespace
 
 std::string render_why_text(const Model& model, const Why& why, const TextStyle& style) {
@@ -174,6 +188,7 @@ std::string render_why_text(const Model& model, const Why& why, const TextStyle&
   report::tell_repairs(page, model, why);
   PartsTeller(page, model, why).tell();
   tell_rules(page, model, why);
+  tell_rest(page, model, why.report);
   return verdicts + "\n" + page.take();
 }
 

@@ -48,6 +48,7 @@ class Linter {
   void explore(const FaultBudget& faults, StepObserver& observer) {
     try {
       const explore::Exploration all = explore::explore(world_, faults, {}, guard_, &observer);
+      if (faults == model_.procedure.faults) seen_ = all.seen;
       if (!report_.cut_short) report_.cut_short = all.stopped;
       if (!all.endless.empty()) report_.cut_short = Reason::contradiction;  // semantics 5.k
     } catch (const Contradiction&) {
@@ -69,8 +70,8 @@ class Linter {
     for_each_step([&](StepId id, const Step& step) {
       const StepHistory& history = observer.of(id);
       if (!history.had_turn && !history.was_done) return judge_never_reached(observer, id, step);
-      if (step.verb == Verb::await) return judge_await(history, step);
-      if (step.verb == Verb::check) return judge_check(history, step);
+      if (step.verb == Verb::await) return judge_await(id, step);
+      if (step.verb == Verb::check) return judge_check(id, step);
       if (history.was_refused && !history.was_taken) {
         find(Kind::changes_nothing, step.span,
              fmt::format("step {} changes nothing in any run: it is always refused", step.id),
@@ -98,7 +99,7 @@ class Linter {
 
   std::string blocked_by(const StepObserver& observer, const Step& step) const {
     for (const StepId before : step.after) {
-      if (observer.of(before).was_done && !observer.of(before).failed) continue;
+      if (observer.of(before).was_done && !seen_->failed(before)) continue;
       const Step& blocking = model_[before];
       return blocking.verb == Verb::await
                  ? fmt::format(": step {} waits for ever for {}", blocking.id, blocking.condition_text)
@@ -125,15 +126,15 @@ class Linter {
     return static_cast<std::size_t>(std::count(follows.begin(), follows.end(), true)) - 1;
   }
 
-  void judge_await(const StepHistory& history, const Step& step) {
-    if (history.waited) return;
+  void judge_await(StepId id, const Step& step) {
+    if (seen_->waited(id)) return;
     find(Kind::never_waits, step.span,
          fmt::format("step {} never waits: {} holds whenever its turn comes", step.id, step.condition_text),
          "take it out, or wait for what the next step really needs");
   }
 
-  void judge_check(const StepHistory& history, const Step& step) {
-    if (history.failed) return;
+  void judge_check(StepId id, const Step& step) {
+    if (seen_->failed(id)) return;
     find(Kind::cannot_fail, step.span,
          fmt::format("step {} cannot fail: {} holds whenever its turn comes", step.id, step.condition_text),
          "take it out, or allow the faults that it guards against (`faults:`)");
@@ -191,6 +192,7 @@ class Linter {
   const Model& model_;
   semantics::World world_;
   explore::Guard guard_;
+  std::optional<explore::Sightings> seen_;  ///< under the procedure's own faults
   LintReport report_;
 };
 

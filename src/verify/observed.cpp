@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "semantics/conditions.hpp"
 #include "semantics/events.hpp"
 #include "semantics/properties.hpp"
 #include "semantics/state.hpp"
@@ -47,9 +46,6 @@ void StepObserver::note_turn(const State& s, const semantics::Derived& derived, 
   const Step& step = world_.model()[id];
   StepHistory& history = steps_[id.value];
   history.had_turn = true;
-  if (step.verb == Verb::await && !history.waited) {
-    history.waited = !semantics::holds(world_, s, derived, step.condition);
-  }
   if (!history.lost_console) history.lost_console = lost_console(s, derived, step);
   if (step.verb == Verb::set_number && !history.same_number) history.same_number = same_number(s, step);
 }
@@ -90,7 +86,6 @@ void StepObserver::taken(const State& before, const Event& event, Refusal refusa
     return;
   }
   history.was_taken = true;
-  if (after.halted) history.failed = true;
   if (!history.changed) history.changed = !same_world(before, after);
 }
 

@@ -16,8 +16,6 @@ struct StepHistory {
   bool was_done = false;   ///< and it was done, or left out
   bool was_taken = false;  ///< it happened and was not refused
   bool was_refused = false;
-  bool waited = false;           ///< an await, in some state, whose turn had come and whose condition did not hold
-  bool failed = false;           ///< a check that did not hold
   bool changed = false;          ///< it changed anything at all beside being done
   bool came_into_force = false;  ///< set-side, clear-side: done, and the side in operation is the one that was set
   DeviceId lost_console;         ///< a console that it needs was neither up nor held when its turn had come

@@ -7,6 +7,7 @@
 #include "base/contradiction.hpp"
 #include "explore/explore.hpp"
 #include "verify/audit.hpp"
+#include "verify/emptiness.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
 
@@ -23,6 +24,7 @@ class Prover {
       : model_(model),
         world_(model),
         question_(verify::question_of(model, options)),
+        empty_(model),
         guard_(options.limits, options.progress) {}
 
   Report run() {
@@ -39,6 +41,7 @@ class Prover {
     const auto repeated = std::unique(report_.rests_on.ties.begin(), report_.rests_on.ties.end());
     report_.rests_on.ties.erase(repeated, report_.rests_on.ties.end());
     report_.rests_on.factory = verify::factory_values(model_);
+    report_.findings = empty_.told(question_.faults);
     return std::move(report_);
   }
 
@@ -59,8 +62,10 @@ class Prover {
       const explore::Exploration all = explore::explore(world_, faults, asked, guard_);
       report_.timing.exploring += watch.seconds();
       for (std::size_t i = 0; i < asked.size(); ++i) judge(all, all.answers[i], *verdicts[i]);
+      empty_.add(all, faults);
       report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
     } catch (const Contradiction& contradiction) {
+      empty_.add_nothing();
       for (PropertyVerdict* verdict : verdicts) verify::claim_nothing(contradiction.what(), *verdict);
     }
   }
@@ -112,6 +117,7 @@ class Prover {
   const Model& model_;
   semantics::World world_;
   Question question_;
+  verify::Emptinesses empty_;
   explore::Guard guard_;
   Report report_;
 };

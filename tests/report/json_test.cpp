@@ -32,7 +32,7 @@ TEST_CASE("one document on one line, keys in the order of the format") {
   const std::string text = render_json(model, proved(model));
   CHECK(text.find('\n') == std::string::npos);
   const Json json = Json::parse(text);
-  CHECK(keys(json) == Keys{"schema", "procedure", "verdict", "faults", "properties"});
+  CHECK(keys(json) == Keys{"schema", "procedure", "verdict", "faults", "properties", "findings"});
   CHECK(json["schema"] == "cairn/verdict/1");
   CHECK(json["procedure"] == "At the quay");
   CHECK(json["verdict"] == "refuted");

@@ -1,0 +1,38 @@
+#include "explore/sightings.hpp"
+
+#include <algorithm>
+
+#include "semantics/events.hpp"
+
+namespace cairn::explore {
+
+Sightings::Sightings(const semantics::World& world)
+    : happened_(world.steps().size(), 0), failed_(world.steps().size(), 0) {
+  for (std::size_t i = 0; i < world.steps().size(); ++i) {
+    if (world.steps()[i].verb == Verb::await) never_waited_.emplace_back(i);
+  }
+}
+
+// An await whose turn has come and that is none of the events waits. Most are soon seen to, and then not asked for
+// again.
+void Sightings::open(const semantics::World& world, const State& s, const std::vector<Event>& events) {
+  std::erase_if(never_waited_, [&](StepId await) {
+    if (!semantics::has_turn(world, s, await)) return false;
+    return std::find(events.begin(), events.end(), Event{Event::Kind::step, await.value}) == events.end();
+  });
+}
+
+void Sightings::add(const Sightings& other) {
+  std::erase_if(never_waited_, [&](StepId await) { return other.waited(await); });
+  const auto either = [](std::uint8_t a, std::uint8_t b) { return static_cast<std::uint8_t>(a | b); };
+  std::transform(happened_.begin(), happened_.end(), other.happened_.begin(), happened_.begin(), either);
+  std::transform(failed_.begin(), failed_.end(), other.failed_.begin(), failed_.begin(), either);
+  kinds_ |= other.kinds_;
+  rank_decided_ = rank_decided_ || other.rank_decided_;
+}
+
+bool Sightings::waited(StepId await) const {
+  return std::find(never_waited_.begin(), never_waited_.end(), await) == never_waited_.end();
+}
+
+}  // namespace cairn::explore

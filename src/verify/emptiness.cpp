@@ -1,0 +1,55 @@
+#include "verify/emptiness.hpp"
+
+#include <algorithm>
+
+namespace cairn::verify {
+
+void Emptinesses::add(const explore::Exploration& all, const FaultBudget& faults) {
+  // With everything refuted an exploration ends early.
+  const bool something_held =
+      std::any_of(all.answers.begin(), all.answers.end(), [](const auto& answer) { return !answer.refutation; });
+  if (all.stopped || !something_held) every_run_ = false;
+  // After the first cold start that misses the goal no other is looked at.
+  every_cold_start_ = every_cold_start_ && std::none_of(all.answers.begin(), all.answers.end(), [](const auto& answer) {
+                        return answer.asked.property == Property::survives_cold_start && answer.refutation;
+                      });
+  if (!faults.none()) under_ = faults;
+  if (seen_) {
+    seen_->add(all.seen);
+  } else {
+    seen_ = all.seen;
+  }
+}
+
+std::optional<std::vector<Emptiness>> Emptinesses::told(const FaultBudget& faults) const {
+  if (!seen_ || !every_run_) return {};
+  std::vector<Emptiness> all;
+  tell_steps(all);
+  if (faults.none() || under_ == faults) tell_faults(faults, all);
+  if (!seen_->rank_decided_anything() && every_cold_start_) all.push_back({Emptiness::Kind::no_contest, {}, {}});
+  return all;
+}
+
+// Of a step that is never reached nothing is told: that is another matter.
+void Emptinesses::tell_steps(std::vector<Emptiness>& all) const {
+  for (std::size_t i = 0; i < model_.procedure.steps.size(); ++i) {
+    const StepId step(i);
+    if (!seen_->happened(step)) continue;
+    const Verb verb = model_[step].verb;
+    if (verb == Verb::await && !seen_->waited(step)) all.push_back({Emptiness::Kind::never_waits, step, {}});
+    if (verb == Verb::check && !seen_->failed(step)) all.push_back({Emptiness::Kind::cannot_fail, step, {}});
+  }
+}
+
+void Emptinesses::tell_faults(const FaultBudget& faults, std::vector<Emptiness>& all) const {
+  const auto tell = [&](bool allowed, Event::Kind kind) {
+    if (allowed && !seen_->happened(kind)) all.push_back({Emptiness::Kind::never_strikes, {}, kind});
+  };
+  tell(faults.cable_breaks > 0, Event::Kind::broke);
+  tell(faults.crashes > 0, Event::Kind::crashed);
+  tell(faults.omissions > 0, Event::Kind::omitted);
+  tell(faults.late_starts > 0, Event::Kind::started_late);
+  tell(faults.mends, Event::Kind::mended);
+}
+
+}  // namespace cairn::verify

@@ -1,0 +1,37 @@
+/// \file
+/// What a verdict is empty of: what the procedure and the question provide for, and what happens in no run.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "explore/explore.hpp"
+
+namespace cairn::verify {
+
+/// Gathers what the explorations of one call have seen.
+class Emptinesses {
+ public:
+  explicit Emptinesses(const Model& model) : model_(model) {}
+
+  /// An exploration under `faults`, after it ended.
+  void add(const explore::Exploration& all, const FaultBudget& faults);
+  /// An exploration that was broken off without anything to show.
+  void add_nothing() { every_run_ = false; }
+
+  /// What was never seen; nothing where not every run was looked at. Whether a fault strikes is told of `faults` where
+  /// an exploration was made under them.
+  [[nodiscard]] std::optional<std::vector<Emptiness>> told(const FaultBudget& faults) const;
+
+ private:
+  void tell_steps(std::vector<Emptiness>& all) const;
+  void tell_faults(const FaultBudget& faults, std::vector<Emptiness>& all) const;
+
+  const Model& model_;
+  std::optional<explore::Sightings> seen_;
+  FaultBudget under_;             ///< the largest budget explored under
+  bool every_run_ = true;         ///< every exploration visited every state
+  bool every_cold_start_ = true;  ///< and looked at the cold start of each complete one, where that was asked
+};
+
+}  // namespace cairn::verify
