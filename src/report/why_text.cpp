@@ -105,8 +105,8 @@ class PartsTeller {
   // The steps first, then the orderings.
   void tell_idle() {
     if (idle_.empty()) return;
+    if (last_step_) page_.line();
     std::stable_partition(idle_.begin(), idle_.end(), [](const Part& p) { return p.kind != Part::Kind::ordering; });
-    page_.line();
     page_.entry(2, "Idle", 12, fmt::format("{}.", fmt::join(names_in(model_, idle_), ", ")), Tone::heading);
     page_.entry(2, "", 12, "Each may be left out by itself, and every proof above stands.", Tone::plain, Tone::faint);
   }

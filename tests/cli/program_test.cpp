@@ -59,6 +59,21 @@ TEST_CASE("0 where all is proved, 1 where something is refuted, 3 where somethin
   CHECK(run({"prove", good, "--property", "tolerates-loss=1"}).status == 1);
 }
 
+TEST_CASE("why has the exit statuses of prove") {
+  const Workplace place;
+  const std::string good = place.write("good.yaml", quay_text(sound));
+  const std::string bad = place.write("bad.yaml", quay_text(wrong));
+  CHECK(run({"why", good}).status == 0);
+  CHECK(run({"why", bad}).status == 1);
+  CHECK(run({"why", bad, "--property", "no-clash"}).status == 0);
+  CHECK(run({"why", good, "--time-limit", "0"}).status == 3);
+  CHECK(run({"why", good, bad}).status == 2);
+  CHECK(run({"why", place.path() + "/missing.yaml"}).status == 2);
+  CHECK(run({"why", good, "--property", "no-split", "--property", "no-split"}).status == 2);
+  const Ran json = run({"why", good, "--format", "json"});
+  CHECK(nlohmann::json::parse(json.out)["schema"] == "cairn/why/1");
+}
+
 TEST_CASE("--property takes one name, and what follows it is a file") {
   const Workplace place;
   const std::string good = place.write("good.yaml", quay_text(sound));
