@@ -17,6 +17,8 @@ class Visited {
       : layout_(std::move(layout)), store_(std::move(store)), any_(std::move(any)) {}
 
   [[nodiscard]] StateIndex size() const { return store_.size(); }
+  /// Bytes in use.
+  [[nodiscard]] std::uint64_t bytes() const { return store_.bytes_with(0); }
   /// A state of the same world, for read() to write into.
   [[nodiscard]] const State& any() const { return any_; }
   /// Reads a state into `out`, which must be one of the same world.

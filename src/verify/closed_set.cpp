@@ -168,7 +168,8 @@ solver::SetConfirmation confirm_closed_set(const semantics::World& world, const 
                                 [](const AskedProperty& a) { return a.property == Property::survives_cold_start; });
   const Space space(world.model(), faults);
   const auto moves = system::take_apart(world.model(), faults, values_in(space, states), cold);
-  return solver::confirm_closed_set(*moves, states, asked, most, [&](std::uint64_t bytes) { return guard.met(bytes); });
+  return solver::confirm_closed_set(*moves, states, asked, most,
+                                    [&](std::uint64_t bytes) { return guard.met(visited.bytes() + bytes); });
 }
 
 std::string told(const semantics::World& world, const FaultBudget& faults, const solver::Difference& difference) {

@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <array>
+#include <atomic>
 #include <string>
 
 #include "cairn/files.hpp"
@@ -104,6 +105,22 @@ TEST_CASE("the formulas agree on every closed set of random models") {
     CHECK(tally.proved.at(i) > 10);
     CHECK(tally.refuted.at(i) > 10);
   }
+}
+
+TEST_CASE("what limits a run limits its confirmation") {
+  const Model model = test::SecondNeighbour(Orphans::carry_on).b.model();
+  const semantics::World world(model);
+  const explore::Exploration all = explore::explore(world, {}, {}, no_limits);
+  REQUIRE(all.visited != nullptr);
+  const auto confirm = [&](std::uint64_t most, const Limits& limits) {
+    return verify::confirm_closed_set(world, {}, {}, *all.visited, most, explore::Guard(limits, {}));
+  };
+  CHECK(confirm(all.explored, {}).outcome == Outcome::agrees);
+  CHECK(confirm(all.explored - 1, {}).outcome == Outcome::too_large);
+  const std::atomic<bool> interrupt{true};
+  CHECK(confirm(all.explored, {{}, {}, &interrupt}).reason == Reason::interrupted);
+  CHECK(confirm(all.explored, {0, {}, nullptr}).reason == Reason::time);
+  CHECK(confirm(all.explored, {0, {}, nullptr}).outcome == Outcome::stopped);
 }
 
 TEST_CASE("passes are followed for as long as links form between them, also in runs without end") {
