@@ -163,6 +163,9 @@ class Teller {
   }
 
   [[nodiscard]] std::string none_proves_all() const {
+    if (why_.repairs.tried == 0 && why_.repairs.all_tried) {
+      return "No change of one step's place, presence or number avoids any of the refutations.";
+    }
     return fmt::format(
         "{}o change of one step's place, presence or number proves everything asked, nor do two of them. Perhaps "
         "something is missing; `cairn prove` may tell a way out.",
@@ -170,6 +173,7 @@ class Teller {
   }
 
   void tell_effort() {
+    if (why_.repairs.tried == 0) return;
     page_.paragraph(2,
                     fmt::format("{} put to the proof{}. Each is about the model alone: see that it is what you want.",
                                 capitalised(counted(why_.repairs.tried, "changed procedure") +

@@ -33,6 +33,11 @@ std::vector<std::string> names_in(const Model& model, const std::vector<Part>& p
   return names;
 }
 
+// What is undecided for another reason is told one by one.
+bool met_a_limit(const PropertyVerdict& p) {
+  return p.verdict == Verdict::undecided && p.reason != Reason::contradiction;
+}
+
 /// Tells what proved properties owe to each part.
 class PartsTeller {
  public:
@@ -48,8 +53,10 @@ class PartsTeller {
                                                            : "What the proofs that stand need");
     page_.line();
     for (std::size_t i = 0; i < proved_.front()->parts.size(); ++i) tell_part(i);
+    if (last_step_) page_.line();
     tell_idle();
     tell_one_of();
+    tell_unknown();
   }
 
  private:
@@ -65,8 +72,12 @@ class PartsTeller {
   }
 
   void tell_part(std::size_t i) {
-    const bool step = part(i).kind != Part::Kind::ordering;
-    if (step) told_step_ = false;
+    if (outcomes(i, Standing::idle).size() == proved_.size()) return idle_.push_back(part(i));
+    const auto unknown = outcomes(i, Standing::unknown);
+    if (unknown.size() == proved_.size() && std::all_of(unknown.begin(), unknown.end(), met_a_limit)) {
+      reason_ = report::reason_in_words(unknown.front());
+      return unknown_.push_back(part(i));
+    }
     std::vector<PropertyVerdict> otherwise;
     for (const Standing standing : {Standing::needed, Standing::vacuous, Standing::unknown}) {
       const auto all = outcomes(i, standing);
@@ -74,12 +85,9 @@ class PartsTeller {
     }
     auto said = report::outcomes_in_words(without(model_, {part(i)}), why_.report.faults, otherwise);
     if (const auto used = outcomes(i, Standing::used); !used.empty()) said.push_back(used_by(used));
-    if (said.empty()) {
-      if (outcomes(i, Standing::idle).size() == proved_.size()) idle_.push_back(part(i));
-      return;
-    }
     tell_step(part(i).step);
-    std::string label = step ? "without it" : fmt::format("before {}", model_[part(i).before].id);
+    std::string label =
+        part(i).before ? fmt::format("before {}", model_[part(i).before].id) : std::string("without it");
     for (const std::string& text : said) {
       page_.entry(6, label, 12, text, Tone::heading);
       label.clear();
@@ -88,11 +96,10 @@ class PartsTeller {
 
   // Once a step, above what is said of it or of its orderings.
   void tell_step(StepId id) {
-    if (told_step_ && last_step_ == id) return;
+    if (last_step_ == id) return;
     const Step& step = model_[id];
     page_.entry(2, step.id, std::max<std::size_t>(4, step.id.size() + 2), report::what_to_do(model_, step));
     last_step_ = id;
-    told_step_ = true;
   }
 
   static std::string used_by(const std::vector<PropertyVerdict>& used) {
@@ -105,7 +112,6 @@ class PartsTeller {
   // The steps first, then the orderings.
   void tell_idle() {
     if (idle_.empty()) return;
-    if (last_step_) page_.line();
     std::stable_partition(idle_.begin(), idle_.end(), [](const Part& p) { return p.kind != Part::Kind::ordering; });
     page_.entry(2, "Idle", 12, fmt::format("{}.", fmt::join(names_in(model_, idle_), ", ")), Tone::heading);
     page_.entry(2, "", 12, "Each may be left out by itself, and every proof above stands.", Tone::plain, Tone::faint);
@@ -135,13 +141,20 @@ class PartsTeller {
     }
   }
 
+  void tell_unknown() {
+    if (unknown_.empty()) return;
+    page_.entry(2, "Unknown", 12, fmt::format("{}: {}.", fmt::join(names_in(model_, unknown_), ", "), reason_),
+                Tone::heading);
+  }
+
   Page& page_;
   const Model& model_;
   const Why& why_;
   std::vector<const PropertyWhy*> proved_;
-  std::vector<Part> idle_;  ///< of every property
-  StepId last_step_;
-  bool told_step_ = false;
+  std::vector<Part> idle_;     ///< for every property
+  std::vector<Part> unknown_;  ///< for every property
+  std::string reason_;         ///< why the last of them is
+  StepId last_step_;           ///< that was told
 };
 
 void tell_rules(Page& page, const Model& model, const Why& why) {
@@ -149,10 +162,11 @@ void tell_rules(Page& page, const Model& model, const Why& why) {
   page.heading("Which rules of the platform decided");
   page.line();
   std::vector<std::string> without_effect;
+  std::vector<std::string> unknown;
   for (const OtherRule& other : why.rules) {
     const std::string name = fmt::format("{}: {}", other.rule, other.value);
-    if (other.turned.empty()) {
-      without_effect.push_back(name);
+    if (std::all_of(other.turned.begin(), other.turned.end(), met_a_limit)) {
+      (other.turned.empty() ? without_effect : unknown).push_back(name);
       continue;
     }
     Model variant = model;
@@ -162,9 +176,13 @@ void tell_rules(Page& page, const Model& model, const Why& why) {
       page.paragraph(6, text);
     }
   }
-  if (without_effect.empty()) return;
-  page.paragraph(2, "No verdict would be another with", Tone::heading);
-  page.paragraph(6, fmt::format("{}.", fmt::join(without_effect, "; ")));
+  const auto list = [&](std::string_view heading, const std::vector<std::string>& names) {
+    if (names.empty()) return;
+    page.paragraph(2, heading, Tone::heading);
+    page.paragraph(6, fmt::format("{}.", fmt::join(names, "; ")));
+  };
+  list("No verdict would be another with", without_effect);
+  list("A limit was met before it was known for", unknown);
 }
 
 void tell_rest(Page& page, const Model& model, const Report& report) {

@@ -86,8 +86,11 @@ TEST_CASE("properties by name, tolerates-loss with its number") {
 }
 
 TEST_CASE("help begins with examples and fits into 80 columns") {
-  for (const std::vector<std::string>& call :
-       {std::vector<std::string>{"--help"}, {"prove", "--help"}, {"why", "--help"}, {"walk", "-h"}, {"lint", "--help"}}) {
+  for (const std::vector<std::string>& call : {std::vector<std::string>{"--help"},
+                                               {"prove", "--help"},
+                                               {"why", "--help"},
+                                               {"walk", "-h"},
+                                               {"lint", "--help"}}) {
     const Ran ran = run(call);
     CHECK(ran.status == 0);
     CHECK(ran.err.empty());

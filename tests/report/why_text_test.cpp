@@ -107,7 +107,7 @@ TEST_CASE("parts that a proof uses, and what is unknown") {
   last.outcome.reason = Reason::time;
   const std::string text = told(model, answer);
   CHECK(has(text, "s1 switch on quay-3 without it no-refusal would need another proof."));
-  CHECK(has(text, "once wait for up(quay-3) without it no-refusal is undecided: the time limit was met first."));
+  CHECK(has(text, "Unknown once: the time limit was met first."));
 }
 
 TEST_CASE("rules that decide, and those that do not") {
@@ -118,6 +118,31 @@ TEST_CASE("rules that decide, and those that do not") {
             "With orphans: restart members-stay is refuted by 1 event, a fault. When quay-1 crashes and starts "
             "again, quay-2 restarts, because it is cut off from quay-1"));
   CHECK(has(text, "No verdict would be another with number-takes: at-once;"));
+}
+
+TEST_CASE("what some properties leave unknown, and rules of which nothing is known") {
+  const Model model = asking("no-refusal, no-clash");
+  Why answer = answered(model);
+  PropertyVerdict& unknown = answer.properties[1].parts[1].outcome;
+  answer.properties[1].parts[1].standing = Standing::unknown;
+  unknown.verdict = Verdict::undecided;
+  unknown.reason = Reason::contradiction;
+  unknown.contradiction = "a run need not end";
+  answer.rules[0].turned = {unknown};
+  answer.rules[1].turned = {unknown};
+  answer.rules[1].turned[0].reason = Reason::memory;
+  const std::string text = told(model, answer);
+  CHECK(has(text, "without it no-clash is undecided: cairn contradicts itself: a run need not end."));
+  CHECK(has(text, "With number-takes: at-once no-clash is undecided: cairn contradicts itself"));
+  CHECK(has(text, "A limit was met before it was known for priority-takes: at-once."));
+}
+
+TEST_CASE("where no change avoids anything, that is all that is told") {
+  // What breaks it are faults alone.
+  const Model model = quay("  - power-on: quay-3\nfaults: {cable-breaks: 1}\nproperties: [no-split]\n");
+  const std::string text = told(model, answered(model));
+  CHECK(has(text, "No change of one step's place, presence or number avoids any of the refutations."));
+  CHECK_FALSE(has(text, "put to the proof"));
 }
 
 TEST_CASE("changes in words") {
