@@ -5,6 +5,7 @@
 #include <chrono>
 #include <utility>
 
+#include "base/contradiction.hpp"
 #include "solver/allowance.hpp"
 #include "solver/clauses.hpp"
 #include "solver/decode.hpp"
@@ -170,6 +171,23 @@ class Question {
 BoundedAnswer check_bounded(Unroller& unroller, Solver& solver, const AskedProperty& asked,
                             const BoundedLimits& limits) {
   return Question(unroller, solver, asked, limits).answer();
+}
+
+BoundedAnswer check_bounded(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge,
+                            const AskedProperty& asked, const BoundedLimits& limits) {
+  BoundedAnswer answer = check_bounded(unroller, *scout(), asked, limits);
+  if (answer.verdict != Verdict::proved) return answer;
+  BoundedLimits quietly = limits;
+  quietly.progress = {};
+  BoundedAnswer judged = check_bounded(unroller, *judge(), asked, quietly);
+  const bool agree = judged.verdict == Verdict::proved && judged.depths.size() == answer.depths.size();
+  if (judged.verdict != Verdict::undecided && !agree) {
+    throw Contradiction(fmt::format("two solvers disagree on the runs for {}", name_of(asked.property)));
+  }
+  answer.verdict = judged.verdict;
+  answer.cause = judged.cause;
+  answer.complaint = std::move(judged.complaint);
+  return answer;
 }
 
 }  // namespace cairn::solver

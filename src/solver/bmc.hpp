@@ -47,4 +47,12 @@ struct BoundedLimits {
 [[nodiscard]] BoundedAnswer check_bounded(Unroller& unroller, Solver& solver, const AskedProperty& asked,
                                           const BoundedLimits& limits);
 
+/// The same with two solvers: a quick one looks (the scout), and where it finds a proof another goes through all depths
+/// anew (the judge), which alone decides. The depths that are told are those of the scout. A refutation is replayed by
+/// whoever reports it and needs no judge.
+///
+/// \throws Contradiction  where the judge finds the scout wrong
+[[nodiscard]] BoundedAnswer check_bounded(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge,
+                                          const AskedProperty& asked, const BoundedLimits& limits);
+
 }  // namespace cairn::solver

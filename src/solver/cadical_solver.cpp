@@ -2,17 +2,66 @@
 
 #include <algorithm>
 #include <cadical.hpp>
-#include <limits>
-
-#include "solver/watcher.hpp"
+#include <chrono>
 
 namespace cairn::solver {
 
 namespace {
 
+/// Counts what is learned, about a clause a conflict, and wants none of it.
+class Counter final : public CaDiCaL::Learner {
+ public:
+  bool learning(int) override {
+    ++learned;
+    return false;
+  }
+  void learn(int) override {}
+  std::uint64_t learned = 0;
+};
+
+/// Asked by CaDiCaL again and again whether to stop, at points that do not depend on time.
+class Stop final : public CaDiCaL::Terminator {
+ public:
+  Stop(const std::atomic<bool>* interrupt, const Counter& counter) : interrupt_(interrupt), counter_(counter) {}
+
+  /// A question begins now.
+  void begin(const Bounds& bounds) {
+    cause = Cause::none;
+    bounds_ = bounds;
+    learned_before_ = counter_.learned;
+    start_ = std::chrono::steady_clock::now();
+  }
+  [[nodiscard]] std::uint64_t spent() const { return counter_.learned - learned_before_; }
+
+  bool terminate() override {
+    if (cause == Cause::none) cause = look();
+    return cause != Cause::none;
+  }
+
+  Cause cause = Cause::none;  ///< the limit that was met
+
+ private:
+  [[nodiscard]] Cause look() const {
+    if (interrupt_ != nullptr && interrupt_->load(std::memory_order_relaxed)) return Cause::interrupted;
+    if (bounds_.effort && spent() >= *bounds_.effort) return Cause::effort;
+    const std::chrono::duration<double> elapsed = std::chrono::steady_clock::now() - start_;
+    return bounds_.seconds && elapsed.count() >= *bounds_.seconds ? Cause::time : Cause::none;
+  }
+
+  const std::atomic<bool>* interrupt_;
+  const Counter& counter_;
+  Bounds bounds_;
+  std::uint64_t learned_before_ = 0;
+  std::chrono::steady_clock::time_point start_;
+};
+
 class CadicalSolver final : public Solver {
  public:
-  explicit CadicalSolver(const std::atomic<bool>* interrupt) : interrupt_(interrupt) { solver_.set("quiet", 1); }
+  explicit CadicalSolver(const std::atomic<bool>* interrupt) : stop_(interrupt, counter_) {
+    solver_.set("quiet", 1);
+    solver_.connect_learner(&counter_);
+    solver_.connect_terminator(&stop_);
+  }
 
   Literal declare() override { return Literal(static_cast<std::uint32_t>(declared_++)); }
 
@@ -25,16 +74,14 @@ class CadicalSolver final : public Solver {
 
   Outcome check(std::span<const Literal> assumptions, const Bounds& bounds) override {
     assumptions_.assign(assumptions.begin(), assumptions.end());
-    cause_ = Cause::none;
-    if (interrupt_ != nullptr && interrupt_->load(std::memory_order_relaxed)) cause_ = Cause::interrupted;
-    if (bounds.effort == 0) cause_ = Cause::effort;
-    if (cause_ != Cause::none) return Outcome::unknown;
-    if (bounds.effort) {
-      constexpr std::uint64_t most = std::numeric_limits<int>::max();
-      solver_.limit("conflicts", static_cast<int>(std::min(*bounds.effort, most)));
-    }
+    stop_.begin(bounds);
+    if (stop_.terminate()) return Outcome::unknown;
     for (const Literal literal : assumptions_) solver_.assume(signed_of(literal));
-    return ask(bounds);
+    const int answer = solver_.solve();
+    effort_ += std::max<std::uint64_t>(1, stop_.spent());
+    if (answer != satisfiable && answer != unsatisfiable) return Outcome::unknown;
+    stop_.cause = Cause::none;
+    return answer == satisfiable ? Outcome::satisfiable : Outcome::unsatisfiable;
   }
 
   [[nodiscard]] bool value(Literal literal) override {
@@ -51,7 +98,7 @@ class CadicalSolver final : public Solver {
     return needed;
   }
 
-  [[nodiscard]] Cause cause() const override { return cause_; }
+  [[nodiscard]] Cause cause() const override { return stop_.cause; }
   [[nodiscard]] std::string complaint() const override { return {}; }
   [[nodiscard]] std::uint64_t effort() const override { return effort_; }
   [[nodiscard]] std::size_t variables() const override { return declared_; }
@@ -63,23 +110,16 @@ class CadicalSolver final : public Solver {
     return literal.negated() ? -variable : variable;
   }
 
-  Outcome ask(const Bounds& bounds) {
-    const Watcher watcher({interrupt_, bounds.seconds, std::nullopt, {}, [this] { solver_.terminate(); }});
-    const int answer = solver_.solve();
-    ++effort_;
-    if (answer == 10) return Outcome::satisfiable;
-    if (answer == 20) return Outcome::unsatisfiable;
-    cause_ = watcher.met();
-    if (cause_ == Cause::none) cause_ = Cause::effort;
-    return Outcome::unknown;
-  }
+  // What CaDiCaL answers, after IPASIR, the interface of incremental solvers.
+  static constexpr int satisfiable = 10, unsatisfiable = 20;
 
+  // The solver calls these until it is gone.
+  Counter counter_;
+  Stop stop_;
   CaDiCaL::Solver solver_;
   std::vector<Literal> assumptions_;
-  const std::atomic<bool>* interrupt_;
   std::size_t declared_ = 0, added_ = 0;
   std::uint64_t effort_ = 0;
-  Cause cause_ = Cause::none;
 };
 
 }  // namespace

@@ -10,8 +10,9 @@
 
 namespace cairn::solver {
 
-/// A solver without clauses. Bounds::effort counts conflicts.
-/// \param interrupt  may be null; must outlive the solver. When another thread makes it true, a question that is being
+/// A solver without clauses. Bounds::effort counts clauses learned, about one a conflict; Bounds::megabytes is not
+/// watched. \param interrupt  may be null; must outlive the solver. When another thread makes it true, a question that
+/// is being
 ///                   answered ends within a fraction of a second, and every later one at once.
 [[nodiscard]] std::unique_ptr<Solver> make_cadical_solver(const std::atomic<bool>* interrupt);
 

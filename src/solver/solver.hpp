@@ -4,7 +4,9 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <initializer_list>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -74,5 +76,8 @@ class Solver {
   [[nodiscard]] virtual std::size_t variables() const = 0;
   [[nodiscard]] virtual std::size_t clauses() const = 0;
 };
+
+/// Makes solvers without clauses.
+using SolverMaker = std::function<std::unique_ptr<Solver>()>;
 
 }  // namespace cairn::solver

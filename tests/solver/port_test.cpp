@@ -2,10 +2,13 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <array>
 #include <functional>
+#include <memory>
 #include <random>
 #include <vector>
 
+#include "solver/cadical_solver.hpp"
 #include "solver/pigeonholes.hpp"
 #include "solver/plain_solver.hpp"
 #include "solver/z3_solver.hpp"
@@ -21,6 +24,10 @@ using Clause = std::vector<Literal>;
 void for_each_solver(const std::function<void(Solver&)>& test) {
   SUBCASE("Z3") {
     const auto solver = make_z3_solver(nullptr);
+    test(*solver);
+  }
+  SUBCASE("CaDiCaL") {
+    const auto solver = make_cadical_solver(nullptr);
     test(*solver);
   }
   SUBCASE("plain") {
@@ -210,34 +217,35 @@ TEST_CASE("random questions are answered alike, and answers hold what they say")
   std::mt19937 random(41);
   std::size_t satisfiable = 0, unsatisfiable = 0;
   for (int round = 0; round < 60; ++round) {
-    const auto z3 = make_z3_solver(nullptr);
     const auto plain = make_plain_solver();
-    std::vector<Literal> variables;
-    for (int i = 0; i < 12; ++i) {
-      variables.push_back(z3->declare());
-      REQUIRE(plain->declare() == variables.back());
+    const std::array<std::unique_ptr<Solver>, 2> solvers{make_z3_solver(nullptr), make_cadical_solver(nullptr)};
+    std::vector<Literal> variables(12);
+    for (Literal& variable : variables) {
+      variable = plain->declare();
+      for (const auto& solver : solvers) REQUIRE(solver->declare() == variable);
     }
     std::vector<Clause> clauses;
     for (int question = 0; question < 10; ++question) {
       for (int i = 0; i < 6; ++i) {
         clauses.push_back(random_clause(random, variables, 2 + random() % 3));
-        z3->add(clauses.back());
         plain->add(clauses.back());
+        for (const auto& solver : solvers) solver->add(clauses.back());
       }
       const Clause assumptions = random_clause(random, variables, random() % 5);
-      const Outcome outcome = z3->check(assumptions, {});
-      REQUIRE(outcome == plain->check(assumptions, {}));
-      if (outcome == Outcome::satisfiable) {
-        ++satisfiable;
-        const auto holds = [&](Literal each) { return z3->value(each); };
-        for (const Clause& clause : clauses) CHECK(std::any_of(clause.begin(), clause.end(), holds));
-        CHECK(std::all_of(assumptions.begin(), assumptions.end(), holds));
-      } else {
-        ++unsatisfiable;
-        const std::vector<Literal> core = z3->core();
-        for (const Literal each : core) CHECK(has(assumptions, each));
-        CHECK(plain->check(core, {}) == Outcome::unsatisfiable);
-        CHECK(z3->check(core, {}) == Outcome::unsatisfiable);
+      const Outcome outcome = plain->check(assumptions, {});
+      ++(outcome == Outcome::satisfiable ? satisfiable : unsatisfiable);
+      for (const auto& solver : solvers) {
+        REQUIRE(solver->check(assumptions, {}) == outcome);
+        if (outcome == Outcome::satisfiable) {
+          const auto holds = [&](Literal each) { return solver->value(each); };
+          for (const Clause& clause : clauses) CHECK(std::any_of(clause.begin(), clause.end(), holds));
+          CHECK(std::all_of(assumptions.begin(), assumptions.end(), holds));
+        } else {
+          const std::vector<Literal> core = solver->core();
+          for (const Literal each : core) CHECK(has(assumptions, each));
+          CHECK(plain->check(core, {}) == Outcome::unsatisfiable);
+          CHECK(solver->check(core, {}) == Outcome::unsatisfiable);
+        }
       }
     }
   }
