@@ -9,12 +9,6 @@ namespace cairn::confront {
 
 namespace {
 
-std::vector<Event> events_in(const semantics::World& world, const State& s) {
-  std::vector<Event> events;
-  semantics::events_in(world, s, semantics::derive(world, s), events);
-  return events;
-}
-
 bool among(const std::vector<Event>& events, const Event& event) {
   return std::find(events.begin(), events.end(), event) != events.end();
 }
@@ -45,6 +39,23 @@ Sheet Relation::ask(Tally& tally) {
   return sheet;
 }
 
+// Where faults are not counted, each kind that the budget allows is left as often as one likes.
+State Relation::as_counted(const State& s) const {
+  if (system_.space.counts_faults()) return s;
+  const FaultBudget& budget = system_.space.budget();
+  const auto plenty = [](std::int64_t allowed) { return allowed > 0 ? std::int64_t{99} : 0; };
+  State counted = s;
+  counted.left = {plenty(budget.cable_breaks), plenty(budget.crashes), plenty(budget.omissions),
+                  plenty(budget.late_starts), budget.mends};
+  return counted;
+}
+
+std::vector<Event> Relation::events_in(const State& s) const {
+  std::vector<Event> events;
+  semantics::events_in(world_, as_counted(s), semantics::derive(world_, s), events);
+  return events;
+}
+
 void Relation::open(const State& s) {
   sheet_.open(assignment_of(system_.domains, values_of(system_.space, s)),
               [this, s] { return name_ + ": " + told(system_.space, s); });
@@ -57,7 +68,7 @@ std::size_t Relation::place_of(const Event& event) const {
 }
 
 void Relation::answer_state(const State& s, bool is_settled) {
-  const std::vector<Event> events = events_in(world_, s);
+  const std::vector<Event> events = events_in(s);
   open(s);
   sheet_.answer(settled_, is_settled);
   sheet_.answer(one_event_, false);  // none happens
@@ -67,7 +78,7 @@ void Relation::answer_state(const State& s, bool is_settled) {
 }
 
 void Relation::answer_choice(const State& s, Random& random) {
-  const std::vector<Event> events = events_in(world_, s);
+  const std::vector<Event> events = events_in(s);
   if (system_.events.size() < 2) return;
   const std::size_t first = below(random, system_.events.size());
   const std::size_t second = (first + 1 + below(random, system_.events.size() - 1)) % system_.events.size();
@@ -81,7 +92,7 @@ void Relation::answer_choice(const State& s, Random& random) {
 }
 
 void Relation::answer_events(const State& s) {
-  for (const Event& event : events_in(world_, s)) {
+  for (const Event& event : events_in(s)) {
     const std::size_t place = place_of(event);
     open(s);
     if (place == system_.events.size()) {
@@ -96,8 +107,15 @@ void Relation::answer_events(const State& s) {
 
 void Relation::answer_event(const State& s, std::size_t place) {
   const system::Occurrence& occurrence = system_.events[place];
-  State after = s;
+  State after = as_counted(s);
+  const FaultBudget before = after.left;
   course_.take(after, occurrence.event);
+  // What is left goes down by what was spent, and no lower than to nothing.
+  const auto left = [&](std::int64_t FaultBudget::*kind) {
+    return std::max<std::int64_t>(s.left.*kind - (before.*kind - after.left.*kind), 0);
+  };
+  after.left = {left(&FaultBudget::cable_breaks), left(&FaultBudget::crashes), left(&FaultBudget::omissions),
+                left(&FaultBudget::late_starts), s.left.mends};
   const bool more_needed = course_.unsettled >= static_cast<std::size_t>(system_.passes);
   sheet_.answer(stirs_, occurrence.stirs);
   sheet_.answer(unfinished_, more_needed);

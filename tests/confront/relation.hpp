@@ -28,6 +28,8 @@ class Relation {
 
  private:
   Sheet ask(Tally& tally);
+  [[nodiscard]] State as_counted(const State& s) const;
+  [[nodiscard]] std::vector<Event> events_in(const State& s) const;
   void open(const State& s);
   void happens(std::size_t place) { sheet_.set(system_.now.booleans.size() + place); }
   [[nodiscard]] std::size_t place_of(const Event& event) const;

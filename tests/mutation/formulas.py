@@ -231,6 +231,8 @@ MUTANTS = [
     ("5.c.5 late starts cost nothing", "events.cpp", "      return Fault::late_start;\n", "      return std::nullopt;\n"),
     ("5.c.3 mending costs a break", "events.cpp", "    case Event::Kind::broke:\n      return Fault::cable_break;", "    case Event::Kind::mended:\n    case Event::Kind::broke:\n      return Fault::cable_break;"),
     ("5.c late starts and crashes strike beyond the budget", "events.cpp", " ? s.lasts(*fault) : always;", " && *fault != Fault::late_start && *fault != Fault::crash ? s.lasts(*fault) : always;"),
+    ("5.c faults are counted where they are not to be", "events.cpp", "fault && s.space().counts_faults() ?", "fault ?"),
+    ("5.c faults are not counted", "events.cpp", "fault && s.space().counts_faults() ?", "fault && !s.space().counts_faults() ?"),
     ("5.b a start completes of any device", "events.cpp", "return terms.both(budget, s.power_is(event.device(), Power::starting));", "return terms.both(budget, !s.up(event.device()));"),
     ("5.c.1 breaks strike beyond the budget", "events.cpp", "terms.all({budget, s.plugged(event.cable()), !s.broken(event.cable())})", "terms.all({s.plugged(event.cable()), !s.broken(event.cable())})"),
     ("5.c.1 an unplugged cable breaks", "events.cpp", "terms.all({budget, s.plugged(event.cable()), !s.broken(event.cable())})", "terms.all({budget, !s.broken(event.cable())})"),
@@ -481,4 +483,6 @@ MUTANTS = [
 ]
 
 # Mutants that no test can kill, since they change no answer: each with its reason.
-EQUIVALENT: dict[str, str] = {}
+EQUIVALENT: dict[str, str] = {
+    "5.b a start leaves the others junior": "who is starting is senior to none (2.a); said again so that the terms fold",
+}
