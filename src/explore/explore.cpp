@@ -188,6 +188,7 @@ class Search {
   /// The states visited go with it.
   Exploration result() {
     if (sentry_.ties().rank_decided()) seen_.rank_decided();
+    if (every_state_visited_) seen_.visited_every_state();
     Exploration all(std::move(seen_));
     for (const Question& q : questions_) all.answers.push_back(q.answer);
     all.stopped = stopped_;

@@ -29,6 +29,7 @@ void Sightings::add(const Sightings& other) {
   std::transform(failed_.begin(), failed_.end(), other.failed_.begin(), failed_.begin(), either);
   kinds_ |= other.kinds_;
   rank_decided_ = rank_decided_ || other.rank_decided_;
+  every_state_ = every_state_ && other.every_state_;
 }
 
 bool Sightings::waited(StepId await) const {

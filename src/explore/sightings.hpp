@@ -11,8 +11,7 @@
 
 namespace cairn::explore {
 
-/// Gathered state by state and event by event. What was not seen in an exploration that visited every state happens in
-/// no run.
+/// Gathered state by state and event by event.
 class Sightings {
  public:
   explicit Sightings(const semantics::World& world);
@@ -27,9 +26,12 @@ class Sightings {
     if (after.halted) failed_[event.place] = 1;
   }
   void rank_decided() { rank_decided_ = true; }
+  void visited_every_state() { every_state_ = true; }
   /// Adds what another exploration of the same model has seen.
   void add(const Sightings& other);
 
+  /// No state was left out, so that what was not seen never happens.
+  [[nodiscard]] bool every_state() const { return every_state_; }
   /// The step was done in some run.
   [[nodiscard]] bool happened(StepId step) const { return happened_[step.value] != 0; }
   /// The turn of an await had come, and its condition did not hold.
@@ -48,6 +50,7 @@ class Sightings {
   std::vector<std::uint8_t> failed_;
   std::uint32_t kinds_ = 0;
   bool rank_decided_ = false;
+  bool every_state_ = false;
 };
 
 }  // namespace cairn::explore

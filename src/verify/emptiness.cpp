@@ -5,10 +5,6 @@
 namespace cairn::verify {
 
 void Emptinesses::add(const explore::Exploration& all, const FaultBudget& faults) {
-  // With everything refuted an exploration ends early.
-  const bool something_held =
-      std::any_of(all.answers.begin(), all.answers.end(), [](const auto& answer) { return !answer.refutation; });
-  if (all.stopped || !something_held) every_run_ = false;
   // After the first cold start that misses the goal no other is looked at.
   every_cold_start_ = every_cold_start_ && std::none_of(all.answers.begin(), all.answers.end(), [](const auto& answer) {
                         return answer.asked.property == Property::survives_cold_start && answer.refutation;
@@ -22,7 +18,7 @@ void Emptinesses::add(const explore::Exploration& all, const FaultBudget& faults
 }
 
 std::optional<std::vector<Emptiness>> Emptinesses::told(const FaultBudget& faults) const {
-  if (!seen_ || !every_run_) return {};
+  if (!seen_ || !seen_->every_state() || missed_) return {};
   std::vector<Emptiness> all;
   tell_steps(all);
   if (faults.none() || under_ == faults) tell_faults(faults, all);

@@ -17,7 +17,7 @@ class Emptinesses {
   /// An exploration under `faults`, after it ended.
   void add(const explore::Exploration& all, const FaultBudget& faults);
   /// An exploration that was broken off without anything to show.
-  void add_nothing() { every_run_ = false; }
+  void add_nothing() { missed_ = true; }
 
   /// What was never seen; nothing where not every run was looked at. Whether a fault strikes is told of `faults` where
   /// an exploration was made under them.
@@ -29,9 +29,10 @@ class Emptinesses {
 
   const Model& model_;
   std::optional<explore::Sightings> seen_;
-  FaultBudget under_;             ///< the largest budget explored under
-  bool every_run_ = true;         ///< every exploration visited every state
-  bool every_cold_start_ = true;  ///< and looked at the cold start of each complete one, where that was asked
+  FaultBudget under_;    ///< the largest budget explored under
+  bool missed_ = false;  ///< an exploration has nothing to show
+  bool every_cold_start_ =
+      true;  ///< every exploration looked at the cold start of each complete one, where that was asked
 };
 
 }  // namespace cairn::verify
