@@ -28,10 +28,22 @@ struct Limits {
       nullptr;  ///< Becomes true when the caller wants an end, for instance from a signal handler.
 };
 
+/// Which way verdicts are settled (docs/trust.md).
+enum class Engine : std::uint8_t {
+  automatic,  ///< explores, then proves by facts what is not refuted, else by the closed set of states
+  explore,    ///< states alone
+  solver,     ///< constraints alone: no exploration takes part
+  both,       ///< `explore` and `solver`, which must agree on verdict and length
+};
+
 struct ProveOptions {
   std::vector<AskedProperty> properties;  ///< Empty: those that the procedure asks for.
   std::optional<std::int64_t> cable_breaks, crashes, omissions, late_starts;  ///< Instead of the procedure's budget.
   std::optional<bool> mends;
+  Engine engine = Engine::automatic;
+  /// How many states one way of settling may visit to confirm what another has settled: a count, so that the same
+  /// question gets the same answer on every machine.
+  std::uint64_t confirm_limit = 1'000'000;
   Limits limits;
   std::function<void(const Progress&)> progress;  ///< Called now and then, from the calling thread; may be empty.
 };

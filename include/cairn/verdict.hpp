@@ -53,6 +53,27 @@ enum class Verdict : std::uint8_t { proved, refuted, undecided };
 enum class Reason : std::uint8_t { time, memory, interrupted, contradiction };
 [[nodiscard]] std::string_view name_of(Reason reason);
 
+/// How a verdict was settled, and what else agreed.
+struct Settled {
+  enum class By : std::uint8_t {
+    refutation,  ///< a run that breaks the property
+    facts,       ///< facts that a solver has found to be an invariant which excludes what is bad
+    states,      ///< every reachable state visited
+    unrolling,   ///< constraints on runs of every length that there is
+  };
+  By by = By::states;
+  std::vector<std::string> facts;  ///< by facts: each in words
+  bool any_number = false;  ///< by facts: they hold however many faults strike, of the kinds that may strike at all
+  std::size_t length = 0;   ///< by unrolling: no run has more events than this
+  /// By refutation: replayed, and the constraints are satisfied by these events. By facts: every reachable state was
+  /// visited too, and agrees. By states: the set was evaluated again with the formulas. Always by two writings of the
+  /// semantics.
+  bool confirmed = false;
+};
+
+/// "facts"
+[[nodiscard]] std::string_view name_of(Settled::By by);
+
 /// The answer on one property.
 struct PropertyVerdict {
   AskedProperty asked;
@@ -61,6 +82,7 @@ struct PropertyVerdict {
   Reason reason{};             ///< Undecided: why.
   std::string contradiction;   ///< Undecided by contradiction: which two ways disagree, for a bug report.
   std::uint64_t explored = 0;  ///< States visited for the question, the same on all that shared an exploration.
+  Settled settled;             ///< Proved or refuted: how.
   std::string vacuous;         ///< Proved of nothing: why (6.e); else empty.
 };
 
@@ -112,6 +134,8 @@ struct Emptiness {
 struct Timing {
   double exploring = 0;
   double replaying = 0;
+  double solving = 0;     ///< proofs by facts, and constraints alone
+  double confirming = 0;  ///< refutations put to the formulas, closed sets evaluated again
 };
 
 /// The answer on one procedure.

@@ -148,4 +148,18 @@ bool Report::interrupted() const {
   return undecided_by(*this, Reason::interrupted);
 }
 
+std::string_view name_of(Settled::By by) {
+  switch (by) {
+    case Settled::By::refutation:
+      return "refutation";
+    case Settled::By::facts:
+      return "facts";
+    case Settled::By::states:
+      return "states";
+    case Settled::By::unrolling:
+      return "unrolling";
+  }
+  return "";
+}
+
 }  // namespace cairn

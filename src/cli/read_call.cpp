@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
+#include <array>
 #include <charconv>
 #include <cmath>
 
@@ -71,6 +72,20 @@ std::string check_seconds(const std::string& text) {
 
 std::string check_format(const std::string& text) {
   return text == "text" || text == "json" ? "" : fmt::format("`text` or `json` is wanted, not `{}`", text);
+}
+
+constexpr std::array<std::pair<std::string_view, Engine>, 4> engines{
+    {{"auto", Engine::automatic}, {"explore", Engine::explore}, {"solver", Engine::solver}, {"both", Engine::both}}};
+
+std::optional<Engine> engine_named(std::string_view name) {
+  for (const auto& [known, engine] : engines) {
+    if (known == name) return engine;
+  }
+  return {};
+}
+
+std::string check_engine(const std::string& text) {
+  return engine_named(text) ? "" : fmt::format("`auto`, `explore`, `solver` or `both` is wanted, not `{}`", text);
 }
 
 std::string check_property_name(const std::string& text) {
@@ -151,6 +166,7 @@ class CommandLine {
     prove_->add_option("PROCEDURE", prove_call_.files)->required();
     declare_question(prove_, prove_call_.options);
     declare_format(prove_);
+    declare_engine(prove_call_.options);
     prove_->add_flag("--quiet", prove_call_.quiet, "Verdicts alone; of several files one line each")->group("Output");
     prove_->add_flag("--timing", prove_call_.timing, "Tell also how long it took")->group("Output");
     declare_limits(prove_);
@@ -212,6 +228,26 @@ class CommandLine {
     fault("--late-starts", options.late_starts, "So many starts may complete late");
     command->add_flag("--mends,!--no-mends", mends_, "Broken cables may work again, or not")
         ->group("Instead of the faults that the procedure allows");
+  }
+
+  void declare_engine(ProveOptions& options) {
+    prove_
+        ->add_option_function<std::string>(
+            "--engine", [&options](const std::string& text) { options.engine = *engine_named(text); },
+            "auto, as usual; explore, solver, or both, which must agree")
+        ->option_text("ENGINE")
+        ->group("How verdicts are settled")
+        ->check(check_engine);
+    prove_
+        ->add_option_function<std::string>(
+            "--confirm-limit",
+            [&options](const std::string& text) {
+              options.confirm_limit = static_cast<std::uint64_t>(*whole_number(text));
+            },
+            "Confirm one way by the other up to so many states")
+        ->option_text("N")
+        ->group("How verdicts are settled")
+        ->check([](const std::string& text) { return at_least(0, text); });
   }
 
   void declare_format(CLI::App* command) {

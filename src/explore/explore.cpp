@@ -17,10 +17,11 @@ namespace {
 class Search {
  public:
   Search(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
-         const Guard& guard, Observer* observer)
+         const Guard& guard, Observer* observer, std::uint64_t most_states)
       : world_(world),
         guard_(guard),
         observer_(observer),
+        most_states_(most_states),
         layout_(world, budget),
         expander_(world, budget, layout_),
         store_(layout_.words()),
@@ -35,8 +36,8 @@ class Search {
   Exploration run() {
     try {
       begin();
-      while (next_ < store_.size() && !finished() && !stopped_) expand_layer();
-      if (!stopped_) close_set();
+      while (next_ < store_.size() && !finished() && !ended_early()) expand_layer();
+      if (!ended_early()) close_set();
     } catch (const Stopped& stop) {
       stopped_ = stop.reason;
     } catch (const std::bad_alloc&) {
@@ -67,6 +68,8 @@ class Search {
     layers_ = {0, 1};
   }
 
+  [[nodiscard]] bool ended_early() const { return stopped_ || cut_short_; }
+
   [[nodiscard]] bool finished() const {
     return observer_ == nullptr && !questions_.empty() &&
            std::none_of(questions_.begin(), questions_.end(), [](const Question& q) { return q.open(); });
@@ -78,7 +81,7 @@ class Search {
     for (; next_ < end; ++next_) {
       if (next_ % 256 == 0 && must_stop()) return;
       expand(next_);
-      if (stopped_ || finished()) return;
+      if (ended_early() || finished()) return;
     }
     settle_pending(depth_);
     layers_.push_back(store_.size());
@@ -87,10 +90,11 @@ class Search {
 
   bool must_stop() {
     stopped_ = guard_.met(store_.bytes_with(most_new_states) + starts_.bytes());
+    cut_short_ = store_.size() >= most_states_;
     if (store_.size() > Store::most_states - most_new_states) stopped_ = Reason::memory;
     look_again_ = store_.size() + most_new_states;
     guard_.report({store_.size(), store_.size() - next_, depth_, 0});
-    return stopped_.has_value();
+    return ended_early();
   }
 
   void expand(StateIndex index) {
@@ -197,9 +201,9 @@ class Search {
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
     all.endless.assign(endless_.begin(), endless_.end());
-    if (every_state_visited_) {
-      all.visited = std::make_unique<Visited>(std::move(layout_), std::move(store_), expander_.state());
-    }
+    all.every_state_visited = every_state_visited_;
+    all.cut_short = cut_short_;
+    all.visited = std::make_unique<Visited>(std::move(layout_), std::move(store_), expander_.state());
     return all;
   }
 
@@ -209,6 +213,7 @@ class Search {
   const semantics::World& world_;
   const Guard& guard_;
   Observer* observer_;
+  std::uint64_t most_states_;
   Layout layout_;
   Expander expander_;
   Store store_;
@@ -223,14 +228,15 @@ class Search {
   bool completed_ = false;
   std::set<DeviceId> endless_;
   bool every_state_visited_ = false;
+  bool cut_short_ = false;
   std::optional<Reason> stopped_;
 };
 
 }  // namespace
 
 Exploration explore(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
-                    const Guard& guard, Observer* observer) {
-  return Search(world, budget, asked, guard, observer).run();
+                    const Guard& guard, Observer* observer, std::uint64_t most_states) {
+  return Search(world, budget, asked, guard, observer, most_states).run();
 }
 
 }  // namespace cairn::explore

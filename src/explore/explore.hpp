@@ -3,6 +3,8 @@
 /// proof.
 #pragma once
 
+#include <cstdint>
+#include <limits>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -45,16 +47,20 @@ struct Exploration {
   /// Devices whose starts follow one another in a circle, against semantics 5.k; empty as the lemma says. Looked for
   /// where every state was visited.
   std::vector<DeviceId> endless;
-  /// The closed set, where every state was visited; else nothing.
+  bool every_state_visited = false;
+  bool cut_short = false;  ///< `most_states` were visited, and there are more
+  /// The states visited; where all were, the closed set.
   std::unique_ptr<const Visited> visited;
 };
 
 /// Explores under `budget` until every asked property is refuted or every state is visited. With an observer, or with
 /// nothing asked, every state is visited. Asks for what docs/semantics.md, section 6 lets be asked together: the caller
 /// sees to it that properties asked without faults come with an empty budget.
+/// \param most_states  after about so many it stops, `cut_short`
 /// \throws Contradiction  where cairn breaks a promise of its own
 [[nodiscard]] Exploration explore(const semantics::World& world, const FaultBudget& budget,
                                   const std::vector<AskedProperty>& asked, const Guard& guard,
-                                  Observer* observer = nullptr);
+                                  Observer* observer = nullptr,
+                                  std::uint64_t most_states = std::numeric_limits<std::uint64_t>::max());
 
 }  // namespace cairn::explore

@@ -56,6 +56,18 @@ Json json_of(const Model& model, const Event& event) {
   return json;
 }
 
+Json json_of(const Settled& settled, std::uint64_t explored) {
+  Json json{{"by", name_of(settled.by)}};
+  if (settled.by == Settled::By::facts) {
+    json["facts"] = settled.facts.size();
+    json["any-number"] = settled.any_number;
+  }
+  if (settled.by == Settled::By::unrolling) json["length"] = settled.length;
+  json["explored"] = explored;
+  json["confirmed"] = settled.confirmed;
+  return json;
+}
+
 }  // namespace
 
 Json json_of(const Model& model, const PropertyVerdict& p) {
@@ -65,13 +77,13 @@ Json json_of(const Model& model, const PropertyVerdict& p) {
   switch (p.verdict) {
     case Verdict::proved:
       if (!p.vacuous.empty()) json["vacuous"] = p.vacuous;
-      json["settled"] = {{"explored", p.explored}};
+      json["settled"] = json_of(p.settled, p.explored);
       break;
     case Verdict::refuted: {
       Json events = Json::array();
       for (const Event& event : p.events) events.push_back(json_of(model, event));
       json["events"] = std::move(events);
-      json["settled"] = {{"explored", p.explored}};
+      json["settled"] = json_of(p.settled, p.explored);
       break;
     }
     case Verdict::undecided:

@@ -9,6 +9,7 @@
 #include "report/layout.hpp"
 #include "report/refutation.hpp"
 #include "report/rests_on.hpp"
+#include "report/settled.hpp"
 #include "report/words.hpp"
 
 namespace cairn {
@@ -121,12 +122,13 @@ void tell_counts(Page& page, const Report& report) {
                                       : fmt::format("{} for {}", report::grouped(states), report::listed(names)));
   }
   if (told.empty()) return;
-  page.line();
   page.entry(2, "States visited", 16, report::listed(told) + ".", Tone::faint);
   if (!page.style().timing) return;
-  page.entry(2, "Time", 16,
-             fmt::format("{:.3f} s exploring, {:.3f} s replaying.", report.timing.exploring, report.timing.replaying),
-             Tone::faint);
+  page.entry(
+      2, "Time", 16,
+      fmt::format("{:.3f} s exploring, {:.3f} s replaying, {:.3f} s solving, {:.3f} s confirming.",
+                  report.timing.exploring, report.timing.replaying, report.timing.solving, report.timing.confirming),
+      Tone::faint);
 }
 
 void tell_findings(Page& page, const Model& model, const Report& report) {
@@ -207,6 +209,7 @@ std::string render_text(const Model& model, const Report& report, const TextStyl
   tell_verdicts(page, model, report);
   tell_contradictions(page, report);
   if (style.brief) return page.take();
+  report::tell_settled(page, report);
   tell_counts(page, report);
   if (!report.contradicted()) tell_findings(page, model, report);
   if (!report.contradicted()) RefutationTeller(page, model, report).tell();

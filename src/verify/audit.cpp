@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "cairn/walk.hpp"
+#include "solver/confirm.hpp"
 
 namespace cairn::verify {
 
@@ -23,6 +24,50 @@ void judge_refutation(const Model& model, const FaultBudget& faults, Trace event
   }
   verdict.verdict = Verdict::refuted;
   verdict.events = std::move(events);
+}
+
+void confirm_refutation(const Model& model, const FaultBudget& faults, PropertyVerdict& verdict) {
+  const std::string unsatisfied = solver::unsatisfied_by(model, faults, verdict.asked, verdict.events);
+  if (!unsatisfied.empty()) {
+    claim_nothing(fmt::format("a refutation of {} events replays, but does not satisfy the constraints: {}",
+                              verdict.events.size(), unsatisfied),
+                  verdict);
+    return;
+  }
+  verdict.settled.by = Settled::By::refutation;
+  verdict.settled.confirmed = true;
+}
+
+namespace {
+
+std::string summary(const PropertyVerdict& verdict) {
+  if (verdict.verdict != Verdict::refuted) return std::string(name_of(verdict.verdict));
+  return fmt::format("refuted in {} events", verdict.events.size());
+}
+
+}  // namespace
+
+void reconcile(const PropertyVerdict& other, PropertyVerdict& verdict) {
+  const auto contradicted = [](const PropertyVerdict& v) {
+    return v.verdict == Verdict::undecided && v.reason == Reason::contradiction;
+  };
+  if (contradicted(verdict)) return;
+  if (contradicted(other)) return claim_nothing(other.contradiction, verdict);
+  if (other.verdict == Verdict::undecided) return;
+  if (verdict.verdict == Verdict::undecided) {
+    const std::uint64_t explored = verdict.explored;
+    verdict = other;
+    verdict.explored = explored;
+    return;
+  }
+  if (summary(other) != summary(verdict)) {
+    return claim_nothing(
+        fmt::format("exploration says: {}; constraints alone say: {}", summary(verdict), summary(other)), verdict);
+  }
+  if (verdict.verdict == Verdict::proved) {
+    verdict.settled = other.settled;
+    verdict.settled.confirmed = true;
+  }
 }
 
 }  // namespace cairn::verify

@@ -4,6 +4,9 @@
 #include <bit>
 
 #include "base/contradiction.hpp"
+#include "system/build.hpp"
+#include "system/moves.hpp"
+#include "system/steps.hpp"
 
 namespace cairn::verify {
 
@@ -29,7 +32,66 @@ Fact law(system::Law which) {
 
 }  // namespace
 
-std::vector<Fact> candidates_from_text(const Space& space) {
+namespace {
+
+void add_order(const Space& space, std::vector<Fact>& facts) {
+  for (std::uint32_t s = 0; s < space.steps(); ++s) {
+    for (const StepId before : space.model()[StepId(s)].after) {
+      facts.push_back({{is_done(space, StepId(s), true)}, Fact::Kind::within, is_done(space, before, true), 0, 0});
+    }
+  }
+}
+
+// A variable that no step touches, and every variable within what the smallest domains allow.
+void add_values(const Space& space, const system::Domains& smallest, std::vector<Fact>& facts) {
+  for (VariableId v = 0; v < space.size(); ++v) facts.push_back({{}, Fact::Kind::within, {v, smallest[v]}, 0, 0});
+}
+
+/// A step that touches a variable, and the values that it leaves there.
+struct Touch {
+  StepId step;
+  std::vector<std::int64_t> values;
+};
+
+// What the steps leave in variables that nothing but steps changes: until the first of them is done, and from each on.
+void add_touched(system::Moves& moves, std::vector<Fact>& facts) {
+  const Space& space = moves.space;
+  for (VariableId v = 0; v < space.size(); ++v) {
+    const system::Value& now = moves.now.state[v];
+    if (now.cases().size() < 2 || space[v].kind == Kind::done || moves.passed[v] != now) continue;
+    std::vector<Touch> touches;
+    bool only_steps = true;
+    for (const system::Move& move : moves.events) {
+      if (move.after[v] == now) continue;
+      only_steps = only_steps && move.event.kind == Event::Kind::step;
+      if (!only_steps) break;
+      // Of a step that is not refused.
+      const system::SymbolicState left = effect(moves.terms, moves.now.state, moves.now_derived, move.event.step());
+      Touch touch{move.event.step(), {}};
+      for (const system::Value::Case& each : left[v].cases()) touch.values.push_back(each.value);
+      touches.push_back(std::move(touch));
+    }
+    if (!only_steps) continue;
+    std::vector<solver::Within> none_done;
+    for (const Touch& touch : touches) none_done.push_back(is_done(space, touch.step, false));
+    facts.push_back({none_done, Fact::Kind::within, {v, {moves.first.end[v].cases().front().value}}, 0, 0});
+    for (const Touch& touch : touches) {
+      facts.push_back({{is_done(space, touch.step, true)}, Fact::Kind::within, {v, touch.values}, 0, 0});
+      for (const Touch& next : touches) {
+        if (next.step.value <= touch.step.value) continue;
+        facts.push_back({{is_done(space, touch.step, true), is_done(space, next.step, false)},
+                         Fact::Kind::within,
+                         {v, touch.values},
+                         0,
+                         0});
+      }
+    }
+  }
+}
+
+}  // namespace
+
+std::vector<Fact> candidates_from_text(const Space& space, const system::Domains& domains) {
   std::vector<Fact> facts;
   for (std::uint32_t which = 0; which < system::law_count; ++which) facts.push_back(law(system::Law(which)));
   if (space.budget().cable_breaks > 0) {
@@ -37,11 +99,10 @@ std::vector<Fact> candidates_from_text(const Space& space) {
     spent.kind = Fact::Kind::spent;
     facts.push_back(spent);
   }
-  for (std::uint32_t s = 0; s < space.steps(); ++s) {
-    for (const StepId before : space.model()[StepId(s)].after) {
-      facts.push_back({{is_done(space, StepId(s), true)}, Fact::Kind::within, is_done(space, before, true)});
-    }
-  }
+  add_order(space, facts);
+  add_values(space, system::static_domains(space.model(), space.budget()), facts);
+  system::Moves moves(space.model(), space.budget(), domains, false);
+  add_touched(moves, facts);
   return facts;
 }
 
@@ -161,16 +222,17 @@ std::vector<Miner::Guard> Miner::guards_between_steps() const {
 
 std::vector<Fact> Miner::single() const {
   std::vector<Fact> facts;
+  if (rows_.empty()) return facts;
   const Seen always = seen_where({});
   for (VariableId v = 0; v < space_.size(); ++v) {
-    facts.push_back({{}, Fact::Kind::within, {v, values(v, always[v])}});
+    facts.push_back({{}, Fact::Kind::within, {v, values(v, always[v])}, 0, 0});
   }
   std::map<Guard, Seen> known;
   for (const Guard& guard : guards_of_one_step()) {
     const Seen& seen = known[guard] = seen_where(guard);
     for (VariableId v = 0; v < space_.size(); ++v) {
       if (seen[v] == always[v] || space_[v].kind == Kind::done) continue;
-      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}});
+      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}, 0, 0});
     }
   }
   for (const Guard& guard : guards_between_steps()) {
@@ -179,7 +241,7 @@ std::vector<Fact> Miner::single() const {
     const Seen& until = known[{guard[1]}];
     for (VariableId v = 0; v < space_.size(); ++v) {
       if (seen[v] == (since[v] & until[v]) || space_[v].kind == Kind::done) continue;
-      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}});
+      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}, 0, 0});
     }
   }
   return facts;
@@ -216,7 +278,7 @@ void Miner::pair_up(const Guard& guard, std::vector<Fact>& facts) const {
         if (w == v || with[value][w] == seen[w]) continue;
         Guard given = guard;
         given.push_back({v, {values_[v][value]}});
-        facts.push_back({std::move(given), Fact::Kind::within, {w, values(w, with[value][w])}});
+        facts.push_back({std::move(given), Fact::Kind::within, {w, values(w, with[value][w])}, 0, 0});
       }
     }
   }

@@ -11,8 +11,11 @@
 
 namespace cairn::verify {
 
-/// From the text alone: the laws, the order of the steps, and what the budget of breaks allows.
-[[nodiscard]] std::vector<solver::Fact> candidates_from_text(const system::Space& space);
+/// From the text alone: the laws, the order of the steps, what the budget of breaks allows, the values that a variable
+/// can have at all, and for what only steps change, its value until and after each of them.
+/// \param domains  those that the facts are told in
+[[nodiscard]] std::vector<solver::Fact> candidates_from_text(const system::Space& space,
+                                                             const system::Domains& domains);
 
 /// The simplest first: without conditions before with, and values that never change by themselves before those that do.
 void sort_by_simplicity(const system::Space& space, std::vector<solver::Fact>& facts);

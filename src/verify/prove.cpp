@@ -7,6 +7,9 @@
 #include "base/contradiction.hpp"
 #include "explore/explore.hpp"
 #include "verify/audit.hpp"
+#include "verify/by_constraints.hpp"
+#include "verify/by_facts.hpp"
+#include "verify/closed_set.hpp"
 #include "verify/emptiness.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
@@ -15,13 +18,32 @@ namespace cairn {
 
 namespace {
 
+using verify::ByFacts;
 using verify::Question;
+using Verdicts = std::vector<PropertyVerdict*>;
+
+/// Adds the time that a scope takes to a sum.
+class Timed {
+ public:
+  explicit Timed(double& sum) : sum_(sum) {}
+  Timed(const Timed&) = delete;
+  Timed& operator=(const Timed&) = delete;
+  ~Timed() { sum_ += watch_.seconds(); }
+
+ private:
+  double& sum_;
+  explore::Watch watch_;
+};
+
+/// How many of the visited states candidates for facts are read off: enough to see what varies.
+constexpr explore::StateIndex states_to_mine = 4'000;
 
 /// Settles one question: with one exploration, or with two where faults may strike and properties are asked without.
 class Prover {
  public:
   Prover(const Model& model, const ProveOptions& options)
       : model_(model),
+        options_(options),
         world_(model),
         question_(verify::question_of(model, options)),
         empty_(model),
@@ -46,46 +68,157 @@ class Prover {
   }
 
  private:
-  // One exploration under `faults` for those of the asked properties that `belongs` chooses.
+  // What is asked under `faults`: those of the properties that `belongs` chooses.
   template <class Belongs>
   void settle(const FaultBudget& faults, Belongs belongs) {
-    std::vector<PropertyVerdict*> verdicts;
-    std::vector<AskedProperty> asked;
+    Verdicts verdicts;
     for (PropertyVerdict& verdict : report_.properties) {
-      if (!belongs(verdict.asked.property)) continue;
-      verdicts.push_back(&verdict);
-      asked.push_back(verdict.asked);
+      if (belongs(verdict.asked.property)) verdicts.push_back(&verdict);
     }
-    if (asked.empty()) return;
-    const explore::Watch watch;
+    if (verdicts.empty()) return;
     try {
-      const explore::Exploration all = explore::explore(world_, faults, asked, guard_);
-      report_.timing.exploring += watch.seconds();
-      for (std::size_t i = 0; i < asked.size(); ++i) judge(all, all.answers[i], *verdicts[i]);
-      empty_.add(all, faults);
-      report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
+      if (options_.engine == Engine::solver) {
+        by_constraints(faults, verdicts);
+        empty_.add_nothing();
+      } else {
+        by_states(faults, verdicts);
+      }
+      if (options_.engine == Engine::both) compare(faults, verdicts);
     } catch (const Contradiction& contradiction) {
       empty_.add_nothing();
       for (PropertyVerdict* verdict : verdicts) verify::claim_nothing(contradiction.what(), *verdict);
     }
   }
 
-  void judge(const explore::Exploration& all, const explore::Answer& answer, PropertyVerdict& verdict) {
-    verdict.explored = all.explored;
-    // A refutation stands by itself, whatever else is amiss: it has been replayed.
-    if (answer.refutation) {
-      const explore::Watch watch;
-      verify::judge_refutation(model_, question_.faults, *answer.refutation, verdict);
-      report_.timing.replaying += watch.seconds();
-    } else if (!all.endless.empty()) {
-      verify::claim_nothing(endless_run(all.endless), verdict);
-    } else if (all.stopped) {
-      verdict.verdict = Verdict::undecided;
-      verdict.reason = *all.stopped;
-    } else {
-      verdict.verdict = Verdict::proved;
-      verdict.vacuous = vacuity(all, verdict.asked.property);
+  void by_states(const FaultBudget& faults, Verdicts verdicts) {
+    const bool with_facts = options_.engine == Engine::automatic;
+    explore::Exploration all = explored(faults, verdicts, with_facts ? options_.confirm_limit : no_bound);
+    if (take_refutations(all, verdicts); !verdicts.empty() && with_facts) {
+      by_facts(faults, all, verdicts);
+      if (all.cut_short && !verdicts.empty()) {
+        all = explored(faults, verdicts, no_bound);
+        take_refutations(all, verdicts);
+      }
     }
+    empty_.add(all, faults);
+    report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
+    take_proofs(faults, all, verdicts);
+  }
+
+  static constexpr std::uint64_t no_bound = std::numeric_limits<std::uint64_t>::max();
+
+  explore::Exploration explored(const FaultBudget& faults, const Verdicts& verdicts, std::uint64_t most_states) {
+    const Timed timed(report_.timing.exploring);
+    std::vector<AskedProperty> asked;
+    for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
+    explore::Exploration all = explore::explore(world_, faults, asked, guard_, nullptr, most_states);
+    for (PropertyVerdict* verdict : verdicts) verdict->explored = all.explored;
+    return all;
+  }
+
+  // A refutation stands by itself, whatever else is amiss: it is replayed, and put to the formulas. What is left is not
+  // refuted.
+  void take_refutations(const explore::Exploration& all, Verdicts& verdicts) {
+    Verdicts left;
+    for (std::size_t i = 0; i < verdicts.size(); ++i) {
+      if (all.answers[i].refutation) {
+        take_refutation(*all.answers[i].refutation, *verdicts[i]);
+      } else {
+        left.push_back(verdicts[i]);
+      }
+    }
+    verdicts = left;
+  }
+
+  void take_refutation(const Trace& events, PropertyVerdict& verdict) {
+    {
+      const Timed timed(report_.timing.replaying);
+      verify::judge_refutation(model_, question_.faults, events, verdict);
+    }
+    if (verdict.verdict != Verdict::refuted) return;
+    const Timed timed(report_.timing.confirming);
+    verify::confirm_refutation(model_, question_.faults, verdict);
+  }
+
+  // Proved by facts are those that can be; they are taken out of `verdicts`.
+  void by_facts(const FaultBudget& faults, const explore::Exploration& all, Verdicts& verdicts) {
+    if (all.stopped || !all.endless.empty()) return;
+    const Timed timed(report_.timing.solving);
+    ByFacts facts(model_, faults, options_.limits);
+    State state = all.visited->any();
+    const explore::StateIndex step = 1 + all.visited->size() / states_to_mine;
+    for (explore::StateIndex i = 0; i < all.visited->size(); i += step) {
+      all.visited->read(i, state);
+      facts.see(state);
+    }
+    Verdicts left;
+    for (PropertyVerdict* verdict : verdicts) {
+      const auto proof = may_be_vacuous(all, verdict->asked.property) ? std::nullopt : facts.prove(verdict->asked);
+      if (!proof) {
+        left.push_back(verdict);
+        continue;
+      }
+      tell(*proof, facts.space(), *verdict);
+      verdict->settled.confirmed = all.every_state_visited;
+      verdict->vacuous = vacuity(all, verdict->asked.property);
+    }
+    verdicts = left;
+  }
+
+  // Whether a proof would hold of nothing (6.e) is not known before every state is visited.
+  [[nodiscard]] bool may_be_vacuous(const explore::Exploration& all, Property property) const {
+    return !all.every_state_visited && !vacuity(all, property).empty();
+  }
+
+  void take_proofs(const FaultBudget& faults, const explore::Exploration& all, const Verdicts& verdicts) {
+    if (verdicts.empty()) return;
+    if (!all.endless.empty()) {
+      for (PropertyVerdict* verdict : verdicts) verify::claim_nothing(endless_run(all.endless), *verdict);
+      return;
+    }
+    for (PropertyVerdict* verdict : verdicts) {
+      verdict->verdict = all.stopped ? Verdict::undecided : Verdict::proved;
+      if (all.stopped) verdict->reason = *all.stopped;
+      if (!all.stopped) verdict->vacuous = vacuity(all, verdict->asked.property);
+    }
+    if (!all.stopped) confirm(faults, all, verdicts);
+  }
+
+  // The closed set is evaluated again with the formulas.
+  void confirm(const FaultBudget& faults, const explore::Exploration& all, const Verdicts& verdicts) {
+    const Timed timed(report_.timing.confirming);
+    std::vector<AskedProperty> asked;
+    for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
+    using Outcome = solver::SetConfirmation::Outcome;
+    const solver::SetConfirmation again =
+        verify::confirm_closed_set(world_, faults, asked, *all.visited, options_.confirm_limit, guard_);
+    for (PropertyVerdict* verdict : verdicts) {
+      verdict->settled.confirmed = again.outcome == Outcome::agrees;
+      if (again.outcome == Outcome::differs) {
+        verify::claim_nothing(verify::told(world_, faults, *again.difference), *verdict);
+      }
+    }
+  }
+
+  void by_constraints(const FaultBudget& faults, const Verdicts& verdicts) {
+    ByFacts facts(model_, faults, options_.limits);
+    for (PropertyVerdict* verdict : verdicts) {
+      {
+        const Timed timed(report_.timing.solving);
+        settle_by_constraints(model_, faults, facts, options_.limits, *verdict);
+      }
+      if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
+    }
+  }
+
+  // Both ways must agree on verdict and length; where one is undecided, the other stands, not confirmed.
+  void compare(const FaultBudget& faults, const Verdicts& verdicts) {
+    std::vector<PropertyVerdict> others;
+    for (const PropertyVerdict* verdict : verdicts) others.emplace_back().asked = verdict->asked;
+    Verdicts by_solver;
+    for (PropertyVerdict& other : others) by_solver.push_back(&other);
+    by_constraints(faults, by_solver);
+    for (std::size_t i = 0; i < verdicts.size(); ++i) verify::reconcile(others[i], *verdicts[i]);
   }
 
   // Semantics 5.k. The lemma has counterexamples: docs/semantics-questions.md.
@@ -115,6 +248,7 @@ class Prover {
   }
 
   const Model& model_;
+  const ProveOptions& options_;
   semantics::World world_;
   Question question_;
   verify::Emptinesses empty_;

@@ -7,6 +7,9 @@ namespace cairn::verify {
 Report Trials::ask(const Model& variant, const std::vector<AskedProperty>& asked) const {
   ProveOptions options = options_;
   options.properties = asked;
+  // What is asked of a variant is its verdict; hundreds are tried.
+  options.engine = Engine::explore;
+  options.confirm_limit = 0;
   if (options.limits.seconds) options.limits.seconds = std::max(0.0, *options.limits.seconds - watch_.seconds());
   return prove(variant, options).value();
 }

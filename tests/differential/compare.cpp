@@ -12,6 +12,7 @@
 #include "differential/render.hpp"
 #include "differential/resolve.hpp"
 #include "naive/explore.hpp"
+#include "support/engines.hpp"
 
 namespace cairn::differential {
 
@@ -151,7 +152,7 @@ Difference compare_answers(const Model& model, const naive::Exploration& explora
       return fmt::format("lemma 4.5.c: {} unsettled passes in a row", exploration.unsettled_passes);
     }
   }
-  const auto report = prove(model);
+  const auto report = prove(model, test::exploring());
   if (!report) return "the library refuses the question: " + report.problems().front().message;
   for (std::size_t i = 0; i < exploration.answers.size(); ++i) {
     const naive::Answer& answer = exploration.answers[i];

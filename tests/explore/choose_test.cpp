@@ -2,6 +2,7 @@
 #include <doctest/doctest.h>
 
 #include "cairn/prove.hpp"
+#include "support/engines.hpp"
 #include "support/model_builder.hpp"
 
 using namespace cairn;
@@ -10,7 +11,7 @@ using namespace cairn::test;
 namespace {
 
 Trace refutation_of(const Model& model, Property property) {
-  ProveOptions options;
+  ProveOptions options = test::exploring();
   options.properties = {{property, property == Property::tolerates_loss ? 1 : 0}};
   const Result<Report> report = prove(model, options);
   REQUIRE(report);

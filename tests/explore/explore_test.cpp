@@ -4,6 +4,7 @@
 
 #include "cairn/prove.hpp"
 #include "explore/quayside.hpp"
+#include "support/engines.hpp"
 #include "support/model_builder.hpp"
 
 using namespace cairn;
@@ -20,7 +21,7 @@ struct Expected {
 };
 
 PropertyVerdict ask(const Model& model, Property property, std::int64_t k = 0) {
-  ProveOptions options;
+  ProveOptions options = test::exploring();
   options.properties = {{property, k}};
   const Result<Report> report = prove(model, options);
   REQUIRE(report);
@@ -61,7 +62,7 @@ TEST_CASE("the states of a growing chain are those of the plain reference (bench
     CAPTURE(row.states);
     Model model = append_to_chain(row.devices);
     model.procedure.faults = row.faults;
-    ProveOptions options;
+    ProveOptions options = test::exploring();
     options.properties = {{Property::no_split, 0}, {Property::primary_stays, 0}, {Property::no_clash, 0}};
     const Result<Report> report = prove(model, options);
     REQUIRE(report);
@@ -139,7 +140,7 @@ TEST_CASE("ties that the site does not decide are told") {
   b.plug(cable);
   b.keep(yard);
   Model model = b.model();
-  ProveOptions options;
+  ProveOptions options = test::exploring();
   options.properties = {{Property::primary_stays, 0}};
   const auto ties_of = [&] { return prove(model, options).value().rests_on.ties; };
 

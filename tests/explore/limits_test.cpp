@@ -4,6 +4,7 @@
 
 #include "cairn/prove.hpp"
 #include "explore/quayside.hpp"
+#include "support/engines.hpp"
 #include "support/model_builder.hpp"
 
 using namespace cairn;
@@ -26,7 +27,7 @@ const PropertyVerdict& verdict_on(const Report& report, Property property) {
 }
 
 ProveOptions asking(std::vector<Property> properties) {
-  ProveOptions options;
+  ProveOptions options = test::exploring();
   for (const Property p : properties) options.properties.push_back({p, 0});
   return options;
 }

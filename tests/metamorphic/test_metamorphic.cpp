@@ -10,6 +10,7 @@
 #include "differential/render.hpp"
 #include "differential/shrink.hpp"
 #include "metamorphic/relations.hpp"
+#include "support/engines.hpp"
 
 using namespace cairn;
 using namespace cairn::metamorphic;
@@ -124,7 +125,7 @@ TEST_CASE("a property asked alone is answered as among others, and a budget coun
     const auto all = answer(draft);
     if (!all || !small(*all)) continue;
     ++compared;
-    ProveOptions options;
+    ProveOptions options = test::exploring();
     options.cable_breaks = draft.faults.cable_breaks;
     options.crashes = draft.faults.crashes;
     options.omissions = draft.faults.omissions;

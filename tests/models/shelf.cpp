@@ -13,6 +13,7 @@
 #include "cairn/load.hpp"
 #include "cairn/prove.hpp"
 #include "cairn/render.hpp"
+#include "support/engines.hpp"
 
 namespace cairn::test {
 namespace {
@@ -55,7 +56,7 @@ std::vector<Proved> prove_all() {
       FAIL_CHECK(path << "\n" << render_diagnostics(model.problems()));
       continue;
     }
-    auto report = prove(model.value());
+    auto report = prove(model.value(), test::exploring());
     if (!report) {
       FAIL_CHECK(path << "\n" << render_diagnostics(report.problems()));
       continue;

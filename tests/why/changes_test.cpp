@@ -5,6 +5,7 @@
 
 #include <set>
 
+#include "support/engines.hpp"
 #include "support/model_builder.hpp"
 #include "support/printing.hpp"
 #include "verify/why_follow.hpp"
@@ -149,7 +150,7 @@ TEST_CASE("steps are found again after others are taken out") {
 
 TEST_CASE("a refutation is followed with the step at its new place") {
   const Model model = quickstart("append-cabled-early.yaml");
-  const Report report = prove(model).value();
+  const Report report = prove(model, test::exploring()).value();
   const auto refuted = [&](Property property) {
     for (const PropertyVerdict& p : report.properties) {
       if (p.asked.property == property) return p;
@@ -175,7 +176,7 @@ TEST_CASE("a refutation is followed with the step at its new place") {
 TEST_CASE("a change that leaves the run as it is avoids nothing") {
   for (const char* name : {"append-cabled-early.yaml", "append-outranks.yaml"}) {
     const Model model = quickstart(name);
-    const Report report = prove(model).value();
+    const Report report = prove(model, test::exploring()).value();
     for (const PropertyVerdict& p : report.properties) {
       if (p.verdict == Verdict::refuted) CHECK_FALSE(verify::avoids(model, {}, report.faults, p));
     }

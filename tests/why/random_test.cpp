@@ -6,6 +6,7 @@
 #include "differential/generate.hpp"
 #include "differential/order.hpp"
 #include "naive/explore.hpp"
+#include "support/engines.hpp"
 #include "support/printing.hpp"
 #include "verify/why_parts.hpp"
 #include "why/yard.hpp"
@@ -70,7 +71,7 @@ TEST_CASE("needed is refuted without the part, idle is proved without it, and th
   for (std::uint64_t seed = first_seed; needed < 300 || idle < 300; ++seed) {
     const auto model = differential::read(differential::generate(seed));
     if (!model || !naive::explore(*model, most_states)) continue;
-    const Report report = prove(*model).value();
+    const Report report = prove(*model, test::exploring()).value();
     std::vector<PropertyWhy> properties;
     for (const PropertyVerdict& p : report.properties) properties.push_back({p.asked, p.verdict, {}, {}});
     verify::try_parts(*model, report, {}, verify::Trials{ProveOptions()}, properties);

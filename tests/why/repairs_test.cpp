@@ -3,6 +3,7 @@
 
 #include "differential/compare.hpp"
 #include "differential/generate.hpp"
+#include "support/engines.hpp"
 #include "support/printing.hpp"
 #include "verify/why_changes.hpp"
 #include "verify/why_repairs.hpp"
@@ -108,7 +109,7 @@ TEST_CASE("nothing is tried where nothing is refuted") {
 
 TEST_CASE("the effort is bounded, and says so") {
   const Model model = quickstart("append-cabled-early.yaml");
-  const Report report = prove(model).value();
+  const Report report = prove(model, test::exploring()).value();
   const verify::Trials trials{ProveOptions()};
   const Repairs one = verify::find_repairs(model, report, trials, {.tries = 1});
   CHECK(one.tried == 1);
@@ -122,7 +123,7 @@ TEST_CASE("no change of one step that proves something is missed, and none that 
   for (std::uint64_t seed = 9'500'000; refuted < 60; ++seed) {
     const auto model = differential::read(differential::generate(seed));
     if (!model) continue;
-    const Report report = prove(*model).value();
+    const Report report = prove(*model, test::exploring()).value();
     const auto small = [](const PropertyVerdict& p) { return p.explored <= 100; };
     if (report.verdict() != Verdict::refuted || report.contradicted()) continue;
     if (!std::all_of(report.properties.begin(), report.properties.end(), small)) continue;
@@ -134,7 +135,7 @@ TEST_CASE("no change of one step that proves something is missed, and none that 
     }
     std::vector<std::vector<Change>> plain;
     for (const Change& change : verify::changes_of(*model)) {
-      const Report now = prove(with_changes(*model, {change})).value();
+      const Report now = prove(with_changes(*model, {change}), test::exploring()).value();
       bool proves = false;
       for (std::size_t i = 0; i < now.properties.size(); ++i) {
         proves = proves || (report.properties[i].verdict == Verdict::refuted &&

@@ -1,0 +1,13 @@
+/// \file
+/// How verdicts were settled, in words.
+#pragma once
+
+#include "cairn/verdict.hpp"
+#include "report/layout.hpp"
+
+namespace cairn::report {
+
+/// One sentence for all properties that were settled alike; nothing of those that are undecided.
+void tell_settled(Page& page, const Report& report);
+
+}  // namespace cairn::report
