@@ -117,6 +117,7 @@ namespace {
 Term stack_together(Terms& terms, const Space& space, const Derived& derived) {
   const std::vector<DeviceId>& stack = space.model().procedure.goal->stack;
   std::vector<Term> demands;
+  demands.reserve(stack.size());
   for (const DeviceId d : stack) demands.push_back(derived.together(stack.front(), d));
   return terms.all(demands);
 }

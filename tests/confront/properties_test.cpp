@@ -21,6 +21,7 @@ TEST_CASE("6.1, 6.4: the same states break no-split and no-clash in both") {
     Round round(seed);
     Sheet sheet(round.terms, round.now.booleans, tally);
     std::vector<Sheet::Question> broken;
+    broken.reserve(on_the_way.size());
     for (const Property property : on_the_way) {
       broken.push_back(sheet.ask(std::string(name_of(property)), "in a state",
                                  system::broken_in(round.terms, round.now.state, round.derived, property)));
@@ -48,6 +49,7 @@ TEST_CASE("6.2, 6.3: the same passes break primary-stays and members-stay in bot
     const system::Pass pass = system::plan_pass(round.terms, round.now.state, round.derived);
     Sheet sheet(round.terms, round.now.booleans, tally);
     std::vector<Sheet::Question> broken;
+    broken.reserve(on_the_way.size());
     for (const Property property : on_the_way) {
       broken.push_back(sheet.ask(std::string(name_of(property)), "by a pass",
                                  system::broken_by(round.terms, round.now.state, pass, property)));

@@ -10,8 +10,9 @@ namespace cairn::confront {
 using system::Lanes;
 
 void check_both_answers(const Tally& tally, std::uint64_t least) {
-  for (const auto& [kind, count] : tally) {
-    INFO(kind << ": " << count.held << " of " << count.asked);
+  for (const auto& each : tally) {
+    const Count& count = each.second;
+    INFO(each.first << ": " << count.held << " of " << count.asked);
     CHECK(count.held >= least);
     CHECK(count.asked - count.held >= least);
   }
