@@ -6,6 +6,7 @@
 #include <string>
 
 #include "cairn/diagnostic.hpp"
+#include "cairn/export.hpp"
 #include "cairn/lint.hpp"
 #include "cairn/model.hpp"
 #include "cairn/result.hpp"
@@ -36,6 +37,13 @@ struct TextStyle {
 
 /// The same as one line of JSON, schema cairn/why/1 (docs/cli.md), without a line break at its end.
 [[nodiscard]] std::string render_why_json(const Model& model, const Why& why);
+
+/// README.txt beside exported questions: what they are, what they show together, and which answer is expected of each.
+[[nodiscard]] std::string render_export_index(const Model& model, const Export& all);
+
+/// What was exported to `folder`, for the one who asked.
+[[nodiscard]] std::string render_export_summary(const Model& model, const Export& all, const std::string& folder,
+                                                const TextStyle& style = {});
 
 /// Every problem with its line and a caret.
 [[nodiscard]] std::string render_diagnostics(const Diagnostics& problems, const TextStyle& style = {});

@@ -28,6 +28,13 @@ struct WhyCall {
   bool json = false;
 };
 
+/// cairn export
+struct ExportCall {
+  std::string file;
+  std::string folder;
+  ProveOptions options;  ///< with one property
+};
+
 /// cairn walk
 struct WalkCall {
   std::string file;
@@ -52,7 +59,7 @@ struct Misuse {
   std::string text;
 };
 
-using Call = std::variant<ProveCall, WhyCall, WalkCall, LintCall, Show, Misuse>;
+using Call = std::variant<ProveCall, WhyCall, ExportCall, WalkCall, LintCall, Show, Misuse>;
 
 /// Reads the command line. Never throws on account of it.
 [[nodiscard]] Call read_call(int argc, const char* const* argv);

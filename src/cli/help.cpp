@@ -6,6 +6,8 @@ const char* const program_help = R"(Examples:
   cairn prove append.yaml               is it sound? if not, how does it fail?
   cairn prove append.yaml --crashes 1   and if a device crashes on the way?
   cairn why append.yaml                 what is each step for? what mends it?
+  cairn export append.yaml --property no-split --to questions
+                                        the proof, for another solver to check
   cairn walk append.yaml                what happens when all goes well
   cairn lint append.yaml                what is odd about it
 
@@ -39,6 +41,19 @@ rules of the platform decided. Each answer comes from proving the procedure once
 more with that one thing changed. PROCEDURE is a file, or - for standard input.
 
 Exit status: as that of "cairn prove".)";
+
+const char* const export_help = R"(Examples:
+  cairn export append.yaml --property primary-stays --to questions
+  cairn export append.yaml --property no-split --crashes 1 --to questions
+
+Settles one property and writes down as questions in SMT-LIB 2.6 what there is
+to check about the verdict, for any solver to answer: one file a question, each
+with the answer that is expected, and README.txt with what they show. DIR is
+made where it is missing; one that holds anything but an earlier export is left
+alone. PROCEDURE is a file, or - for standard input.
+
+Exit status: 0 written; 2 the input, the call or DIR is wrong; 3 the property is
+undecided, and nothing is written; 70 no answer; 130 interrupted.)";
 
 const char* const walk_help = R"(Examples:
   cairn walk append.yaml

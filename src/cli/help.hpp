@@ -7,6 +7,7 @@ namespace cairn::cli {
 extern const char* const program_help;
 extern const char* const prove_help;
 extern const char* const why_help;
+extern const char* const export_help;
 extern const char* const walk_help;
 extern const char* const lint_help;
 

@@ -18,6 +18,7 @@ struct Run {
 
   int operator()(const ProveCall& call) const { return prove_command(call, out); }
   int operator()(const WhyCall& call) const { return why_command(call, out); }
+  int operator()(const ExportCall& call) const { return export_command(call, out); }
   int operator()(const WalkCall& call) const { return walk_command(call, out); }
   int operator()(const LintCall& call) const { return lint_command(call, out); }
   int operator()(const Show& show) const {

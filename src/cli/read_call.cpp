@@ -133,6 +133,7 @@ class CommandLine {
     app_.require_subcommand(1);
     declare_prove();
     declare_why();
+    declare_export();
     declare_walk();
     declare_lint();
   }
@@ -150,12 +151,13 @@ class CommandLine {
       return misuse(miscounted(error.what()));
     } catch (const CLI::RequiredError& error) {
       if (chosen()) return misuse(error.what());
-      return misuse(argc > 1 ? unexpected() : "a command is wanted: prove, why, walk or lint");
+      return misuse(argc > 1 ? unexpected() : "a command is wanted: prove, why, export, walk or lint");
     } catch (const CLI::ParseError& error) {
       return misuse(error.what());
     }
     if (prove_->parsed()) return prove_call();
     if (why_->parsed()) return why_call();
+    if (export_->parsed()) return export_call();
     return walk_->parsed() ? Call(walk_call()) : Call(lint_call());
   }
 
@@ -179,6 +181,18 @@ class CommandLine {
     declare_question(why_, why_call_.options);
     declare_format(why_);
     declare_limits(why_);
+  }
+
+  void declare_export() {
+    export_ = app_.add_subcommand("export", "Write the questions behind a verdict, for any solver");
+    command(export_, export_help);
+    export_->add_option("PROCEDURE", export_call_.file)->required();
+    export_->add_option("--property", exported_, "The property")->option_text("NAME")->required()->check(check_asked);
+    export_->add_option("--to", export_call_.folder, "The folder, for these questions alone")
+        ->option_text("DIR")
+        ->required();
+    declare_faults(export_, export_call_.options);
+    declare_limits(export_);
   }
 
   void declare_walk() {
@@ -213,6 +227,10 @@ class CommandLine {
         ->allow_extra_args(false)  // what follows its one name is a file, or another option
         ->check(check_asked)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    declare_faults(command, options);
+  }
+
+  void declare_faults(CLI::App* command, ProveOptions& options) {
     const auto fault = [&](const std::string& name, std::optional<std::int64_t>& count, const std::string& what) {
       // Read by `whole_number` as the check reads it: the library would take 010 for an octal number.
       command
@@ -272,7 +290,7 @@ class CommandLine {
   }
 
   [[nodiscard]] CLI::App* chosen() const {
-    for (CLI::App* command : {prove_, why_, walk_, lint_}) {
+    for (CLI::App* command : {prove_, why_, export_, walk_, lint_}) {
       if (command->parsed()) return command;
     }
     return nullptr;
@@ -297,7 +315,7 @@ class CommandLine {
     const std::vector<std::string> left = app_.remaining(true);
     const std::string word = left.empty() ? "" : left.front();
     const bool option = word.rfind('-', 0) == 0;
-    if (!option && !command) names = {"prove", "why", "walk", "lint"};
+    if (!option && !command) names = {"prove", "why", "export", "walk", "lint"};
     const std::string stem = word.substr(0, word.find('='));
     const std::vector<std::string_view> known(names.begin(), names.end());
     if (option) return fmt::format("there is no option `{}`{}", stem, perhaps(stem, known));
@@ -346,6 +364,14 @@ class CommandLine {
     return why_call_;
   }
 
+  Call export_call() {
+    AskedProperty asked;
+    read_asked(exported_, asked);
+    export_call_.options.properties = {asked};
+    fill(export_, export_call_.options);
+    return export_call_;
+  }
+
   WalkCall walk_call() {
     if (walk_property_.find('=') != std::string::npos) {
       AskedProperty asked;
@@ -367,14 +393,17 @@ class CommandLine {
   CLI::App app_{"", "cairn"};
   CLI::App* prove_ = nullptr;
   CLI::App* why_ = nullptr;
+  CLI::App* export_ = nullptr;
   CLI::App* walk_ = nullptr;
   CLI::App* lint_ = nullptr;
   ProveCall prove_call_;
   WhyCall why_call_;
+  ExportCall export_call_;
   WalkCall walk_call_;
   bool mends_ = false;
   std::vector<std::string> lint_files_;
   std::vector<std::string> asked_;
+  std::string exported_;
   std::string walk_property_;
   std::string format_ = "text";
   std::optional<double> seconds_;

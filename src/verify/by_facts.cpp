@@ -44,6 +44,16 @@ ByFacts::ByFacts(const Model& model, const FaultBudget& faults, const Limits& li
       system_(model, faults, domains_),
       miner_(system_.space) {}
 
+void ByFacts::see(const explore::Visited& visited) {
+  constexpr explore::StateIndex enough = 4'000;
+  State state = visited.any();
+  const explore::StateIndex step = 1 + visited.size() / enough;
+  for (explore::StateIndex i = 0; i < visited.size(); i += step) {
+    visited.read(i, state);
+    see(state);
+  }
+}
+
 bool ByFacts::offer_more() {
   std::vector<Fact> candidates;
   switch (kinds_offered_++) {

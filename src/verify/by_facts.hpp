@@ -10,6 +10,7 @@
 #include "cairn/options.hpp"
 #include "cairn/state.hpp"
 #include "cairn/verdict.hpp"
+#include "explore/visited.hpp"
 #include "solver/facts.hpp"
 #include "verify/mine.hpp"
 
@@ -32,6 +33,8 @@ class ByFacts {
 
   /// A settled state that can be reached. Without any, candidates come from the text alone.
   void see(const State& s) { miner_.add(s); }
+  /// As many of those that an exploration visited as are enough to see what varies.
+  void see(const explore::Visited& visited);
 
   /// A proof, or nothing where the facts do not do or the effort is spent.
   /// \throws Contradiction  where two solvers disagree

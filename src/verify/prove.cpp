@@ -35,9 +35,6 @@ class Timed {
   explore::Watch watch_;
 };
 
-/// How many of the visited states candidates for facts are read off: enough to see what varies.
-constexpr explore::StateIndex states_to_mine = 4'000;
-
 /// Settles one question: with one exploration, or with two where faults may strike and properties are asked without.
 class Prover {
  public:
@@ -145,12 +142,7 @@ class Prover {
     if (all.stopped || !all.endless.empty()) return;
     const Timed timed(report_.timing.solving);
     ByFacts facts(model_, faults, options_.limits);
-    State state = all.visited->any();
-    const explore::StateIndex step = 1 + all.visited->size() / states_to_mine;
-    for (explore::StateIndex i = 0; i < all.visited->size(); i += step) {
-      all.visited->read(i, state);
-      facts.see(state);
-    }
+    facts.see(*all.visited);
     Verdicts left;
     for (PropertyVerdict* verdict : verdicts) {
       const auto proof = may_be_vacuous(all, verdict->asked.property) ? std::nullopt : facts.prove(verdict->asked);

@@ -24,7 +24,7 @@ std::string see(const std::string& command = "") {
 }  // namespace
 
 TEST_CASE("a command is wanted, and the nearest one is offered") {
-  CHECK(misuse({}) == "cairn: a command is wanted: prove, why, walk or lint\n" + see());
+  CHECK(misuse({}) == "cairn: a command is wanted: prove, why, export, walk or lint\n" + see());
   CHECK(misuse({"prov", "a.yaml"}) == "cairn: there is no command `prov`; did you mean `prove`?\n" + see());
   CHECK(misuse({"explain"}) == "cairn: there is no command `explain`\n" + see());
 }
@@ -42,6 +42,16 @@ TEST_CASE("files that are missing or too many") {
   CHECK(misuse({"prove"}) == "cairn: PROCEDURE is required\n" + see("prove"));
   CHECK(misuse({"lint"}) == "cairn: FILE is required\n" + see("lint"));
   CHECK(misuse({"walk", "a.yaml", "b.yaml"}) == "cairn: `b.yaml` is one file too many\n" + see("walk"));
+}
+
+TEST_CASE("export wants a procedure, one property and a folder") {
+  CHECK(misuse({"export", "--property", "no-split", "--to", "q"}) == "cairn: PROCEDURE is required\n" + see("export"));
+  CHECK(misuse({"export", "a.yaml", "--to", "q"}) == "cairn: --property is required\n" + see("export"));
+  CHECK(misuse({"export", "a.yaml", "--property", "no-split"}) == "cairn: --to is required\n" + see("export"));
+  CHECK(misuse({"export", "a.yaml", "--to", "q", "--property", "no-split", "--property", "no-clash"}) ==
+        "cairn: --property is given more than once\n" + see("export"));
+  CHECK(misuse({"export", "a.yaml", "--to", "q", "--property", "no-splitt"}).find("did you mean `no-split`?") !=
+        std::string::npos);
 }
 
 TEST_CASE("a value that does not fit its option") {
@@ -89,6 +99,7 @@ TEST_CASE("help begins with examples and fits into 80 columns") {
   for (const std::vector<std::string>& call : {std::vector<std::string>{"--help"},
                                                {"prove", "--help"},
                                                {"why", "--help"},
+                                               {"export", "--help"},
                                                {"walk", "-h"},
                                                {"lint", "--help"}}) {
     const Ran ran = run(call);

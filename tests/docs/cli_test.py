@@ -32,7 +32,7 @@ def options_of(command):
 
 class CliPage(unittest.TestCase):
     def test_options(self):
-        for command in ("prove", "why", "walk", "lint"):
+        for command in ("prove", "why", "export", "walk", "lint"):
             with self.subTest(command):
                 named = {option for row in rows(command) for option in OPTION.findall(row)}
                 self.assertEqual(named, options_of(command))
