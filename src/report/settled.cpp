@@ -55,4 +55,28 @@ void tell_settled(Page& page, const Report& report) {
   }
 }
 
+void tell_facts(Page& page, const Report& report) {
+  std::vector<std::pair<std::vector<std::string>, std::vector<std::string>>> proofs;
+  for (const PropertyVerdict& p : report.properties) {
+    if (p.verdict != Verdict::proved || p.settled.facts.empty()) continue;
+    const auto same =
+        std::find_if(proofs.begin(), proofs.end(), [&](const auto& proof) { return proof.first == p.settled.facts; });
+    if (same == proofs.end()) {
+      proofs.push_back({p.settled.facts, {name_with_k(p.asked)}});
+    } else {
+      same->second.push_back(name_with_k(p.asked));
+    }
+  }
+  if (proofs.empty()) return;
+  page.heading("The facts that the proofs stand on");
+  for (const auto& [facts, names] : proofs) {
+    page.line();
+    page.paragraph(2, listed(names) + ":");
+    for (const std::string& fact : facts) page.entry(4, "-", 2, fact + ".");
+  }
+  page.line();
+  page.paragraph(2, "Each holds at first and is kept by every event, which Z3 has shown with the state left free.",
+                 Tone::faint);
+}
+
 }  // namespace cairn::report

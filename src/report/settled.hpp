@@ -10,4 +10,7 @@ namespace cairn::report {
 /// One sentence for all properties that were settled alike; nothing of those that are undecided.
 void tell_settled(Page& page, const Report& report);
 
+/// The facts of each proof by facts, one a line; properties with the same facts together.
+void tell_facts(Page& page, const Report& report);
+
 }  // namespace cairn::report

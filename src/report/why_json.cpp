@@ -114,6 +114,8 @@ std::string render_why_json(const Model& model, const Why& why) {
     if (p.verdict == Verdict::proved) {
       json["parts"] = parts_of(model, p);
       json["one-of"] = one_of(model, p);
+      const Settled& settled = why.report.properties[i].settled;
+      if (settled.by == Settled::By::facts) json["facts"] = settled.facts;
     }
     properties.push_back(std::move(json));
   }

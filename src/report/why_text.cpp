@@ -12,6 +12,7 @@
 #include "report/refutation.hpp"
 #include "report/repairs.hpp"
 #include "report/rests_on.hpp"
+#include "report/settled.hpp"
 #include "report/words.hpp"
 
 namespace cairn {
@@ -205,6 +206,7 @@ std::string render_why_text(const Model& model, const Why& why, const TextStyle&
   Page page(style);
   report::tell_repairs(page, model, why);
   PartsTeller(page, model, why).tell();
+  report::tell_facts(page, why.report);
   tell_rules(page, model, why);
   tell_rest(page, model, why.report);
   return verdicts + "\n" + page.take();
