@@ -76,7 +76,8 @@ class Run {
   }
 
   [[nodiscard]] std::string told(std::size_t i, std::string_view what) const {
-    return fmt::format("event {} ({}): by the formulas {}", i + 1, system::event_name(space_.model(), events_[i]), what);
+    return fmt::format("event {} ({}): by the formulas {}", i + 1, system::event_name(space_.model(), events_[i]),
+                       what);
   }
 
   Space space_;
