@@ -30,7 +30,7 @@ struct TextStyle {
                                               const TextStyle& style = {});
 
 /// The verdict as one line of JSON, schema cairn/verdict/1 (docs/format.md), without a line break at its end.
-[[nodiscard]] std::string render_json(const Model& model, const Report& report, bool timing = false);
+[[nodiscard]] std::string render_json(const Model& model, const Report& answer, bool timing = false);
 
 /// Why the verdicts are what they are, for a person.
 [[nodiscard]] std::string render_why_text(const Model& model, const Why& why, const TextStyle& style = {});

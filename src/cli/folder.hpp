@@ -26,7 +26,7 @@ class Folder {
   [[nodiscard]] std::string fill(const std::vector<std::pair<std::string, std::string>>& files) const;
 
  private:
-  [[nodiscard]] bool is_ours(const std::string& file) const;
+  [[nodiscard]] bool is_ours(const std::string& path) const;
 
   std::string path_;
   std::string mark_;

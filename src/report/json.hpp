@@ -16,7 +16,7 @@ using Json = nlohmann::ordered_json;
 [[nodiscard]] Json json_of(const FaultBudget& faults);
 
 /// The verdict on one property, with the events of a refutation; steps are named as `model` names them.
-[[nodiscard]] Json json_of(const Model& model, const PropertyVerdict& verdict);
+[[nodiscard]] Json json_of(const Model& model, const PropertyVerdict& p);
 
 /// What a verdict is empty of.
 [[nodiscard]] Json json_of(const Model& model, const std::vector<Emptiness>& findings);

@@ -63,7 +63,7 @@ Outcome find_hole(System& system, const AskedProperty& asked, const std::vector<
   return solver.check(at_rest, bounds);
 }
 
-FactsProver::FactsProver(System& system, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds)
+FactsProver::FactsProver(System& system, const SolverMaker& scout, SolverMaker judge, const FactsBounds& bounds)
     : system_(system), judge_(std::move(judge)), solver_(scout()), clauses_(system.terms, *solver_), bounds_(bounds) {
   for (system::VariableId v = 0; v < system.space.size(); ++v) {
     if (system.strays(v) != system::never) {

@@ -75,7 +75,7 @@ struct NoFactsProof {
 /// Settles properties of one system, one after another; what was learned of the candidates stays.
 class FactsProver {
  public:
-  FactsProver(system::System& system, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds);
+  FactsProver(system::System& system, const SolverMaker& scout, SolverMaker judge, const FactsBounds& bounds);
 
   /// Adds candidates, the simplest first: where several would do, the earlier is taken. Those that do not hold in the
   /// first state are passed over.
@@ -109,7 +109,7 @@ class FactsProver {
   [[nodiscard]] Literal violated(std::size_t place);
   [[nodiscard]] std::vector<Literal> assumptions(const Places& facts) const;
   [[nodiscard]] Places in_core();
-  Outcome ask(const std::vector<Literal>& assumptions);
+  Outcome ask(const std::vector<Literal>& assumed);
 
   /// Whether a state with the facts is bad, or leads to what is.
   Outcome find_bad(const Bad& bad, const Places& facts, Places& used);
@@ -119,7 +119,7 @@ class FactsProver {
   /// The model that the solver has found, as what `programs` take.
   [[nodiscard]] std::vector<system::Lanes> model() const;
   /// Of all candidates, which hold in the state of the model, or after its event.
-  [[nodiscard]] std::vector<system::Lanes> hold_in(const std::vector<system::Lanes>& model, bool after_event);
+  [[nodiscard]] std::vector<system::Lanes> hold_in(const std::vector<system::Lanes>& values, bool after_event);
   /// What of the model's state and event alone makes `target` hold.
   [[nodiscard]] Known reason_for(system::Term target, const std::vector<system::Lanes>& model);
   /// Takes up the first live candidate that the model's state is without, if possible one that the reason for `target`

@@ -90,6 +90,7 @@ Term exactly_one_that_may(Terms& terms, const std::vector<Occurrence>& events) {
 
 Term any_of(Terms& terms, const std::vector<Outcome>& outcomes) {
   std::vector<Term> happens;
+  happens.reserve(outcomes.size());
   for (const Outcome& outcome : outcomes) happens.push_back(outcome.happens);
   return terms.any(happens);
 }

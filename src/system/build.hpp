@@ -25,8 +25,8 @@ struct Occurrence {
 
 /// The transition relation. Once built, only the pool grows, by the questions that are asked.
 struct System {
-  /// \param domains  what `now` ranges over
-  System(const Model& model, const FaultBudget& budget, const Domains& domains, Counting counting = Counting::counted);
+  /// \param ranges  what `now` ranges over
+  System(const Model& model, const FaultBudget& budget, const Domains& ranges, Counting counting = Counting::counted);
 
   System(const System&) = delete;
   System& operator=(const System&) = delete;

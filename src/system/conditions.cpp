@@ -35,6 +35,7 @@ Term compared(Terms& terms, const Value& value, Sign sign, std::int64_t with) {
 // 3.c: all are up and connected through formed links; of one device, that it is up.
 Term all_together(Terms& terms, const Derived& derived, const std::vector<DeviceId>& devices) {
   std::vector<Term> demands;
+  demands.reserve(devices.size());
   for (const DeviceId d : devices) demands.push_back(derived.together(devices.front(), d));
   return terms.all(demands);
 }

@@ -26,7 +26,7 @@ namespace cairn::system {
 [[nodiscard]] std::optional<Fault> spends(const Event& event);
 
 /// The state that the event leaves, before any pass. A cold start (6.a) is no event of this kind.
-[[nodiscard]] SymbolicState take(Terms& terms, const SymbolicState& s, const Derived& derived, const Event& event);
+[[nodiscard]] SymbolicState take(Terms& terms, const SymbolicState& before, const Derived& derived, const Event& event);
 
 /// 5.b, 5.f: the start of d completes, but for the order of seniority and its leader.
 void come_up(Terms& terms, SymbolicState& s, DeviceId d);

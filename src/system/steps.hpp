@@ -13,7 +13,7 @@ namespace cairn::system {
 [[nodiscard]] Term refused(Terms& terms, const SymbolicState& s, const Derived& derived, StepId id);
 
 /// 5.d, middle column: the state after the step where it is not refused, but for its becoming done.
-[[nodiscard]] SymbolicState effect(Terms& terms, const SymbolicState& s, const Derived& derived, StepId id);
+[[nodiscard]] SymbolicState effect(Terms& terms, const SymbolicState& before, const Derived& derived, StepId id);
 
 /// 5.f: where `condition` holds, the priority of d and its ports' `enabled` and `side` in startup become the platform's
 /// factory values.

@@ -184,7 +184,7 @@ std::string predicate_of(const Space& space, const Within& claim, bool stays) {
 
 std::string sentence_of(const Space& space, const Within& claim, bool stays, const std::string& named_before = {}) {
   const std::string subject = subject_of(space, claim.variable);
-  const std::string predicate = predicate_of(space, claim, stays);
+  std::string predicate = predicate_of(space, claim, stays);
   if (subject.empty()) return predicate;
   return fmt::format("{} {}", subject == named_before ? "it" : subject, predicate);
 }

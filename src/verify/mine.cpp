@@ -191,7 +191,8 @@ std::vector<std::int64_t> Miner::values(VariableId v, std::uint64_t seen) const 
 
 Miner::Seen Miner::seen_where(const Guard& guard) const {
   Seen all(space_.size(), 0);
-  for (const auto& [done, seen] : at_point_) {
+  for (const auto& [point, seen] : at_point_) {
+    const std::vector<std::uint8_t>& done = point;
     const bool in = std::all_of(guard.begin(), guard.end(), [&](const Within& step) {
       return done[space_[step.variable].place] == step.values.front();
     });

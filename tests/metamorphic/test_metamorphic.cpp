@@ -26,7 +26,7 @@ const std::string found = std::string(CAIRN_SOURCE_DIR) + "/tests/metamorphic/fo
 std::optional<Report> answer(const Draft& draft) {
   const auto model = differential::read(draft);
   if (!model) return std::nullopt;
-  const auto report = prove(*model);
+  const auto report = prove(*model, test::exploring());
   REQUIRE(report.ok());
   return report.value();
 }
@@ -64,7 +64,7 @@ std::string keep(const Relation& relation, std::uint64_t seed, const Draft& draf
 Report answer_file(const std::string& path) {
   const auto model = load_procedure(path, DiskFiles());
   REQUIRE(model.ok());
-  const auto report = prove(model.value());
+  const auto report = prove(model.value(), test::exploring());
   REQUIRE(report.ok());
   return report.value();
 }
@@ -113,7 +113,7 @@ TEST_CASE("three documents say what one says") {
     const auto three = load_procedure(differential::procedure_path, MemoryFiles(differential::render_files(draft)));
     CHECK(one.has_value() == three.ok());
     if (!one || !small(*one)) continue;
-    CHECK(broken(Promise::identical, *one, prove(three.value()).value()) == "");
+    CHECK(broken(Promise::identical, *one, prove(three.value(), test::exploring()).value()) == "");
     ++compared;
   }
 }
