@@ -82,8 +82,9 @@ TEST_CASE("a proof of nothing, and a question left open, say why") {
   report.properties[1].reason = Reason::memory;
   const Json json = Json::parse(render_json(model, report));
   CHECK(json["verdict"] == "undecided");
-  CHECK(json["properties"][0].dump() ==
-        R"({"name":"no-split","verdict":"proved","vacuous":"no run is complete","settled":{"explored":7}})");
+  CHECK(
+      json["properties"][0].dump() ==
+      R"({"name":"no-split","verdict":"proved","vacuous":"no run is complete","settled":{"by":"states","explored":7,"confirmed":false}})");
   CHECK(json["properties"][1].dump() == R"({"name":"no-split","verdict":"undecided","reason":"memory"})");
 }
 

@@ -6,6 +6,7 @@
 #include "report/layout.hpp"
 #include "report/quay.hpp"
 #include "semantics/world.hpp"
+#include "support/engines.hpp"
 
 using namespace cairn;
 using namespace cairn::test;
@@ -57,7 +58,7 @@ TEST_CASE("every model of the project can be reported on, with its own faults an
   const DiskFiles disk;
   const auto all = procedures();
   REQUIRE(all.size() >= 20);
-  ProveOptions more;
+  ProveOptions more = test::exploring();
   more.cable_breaks = more.crashes = more.omissions = more.late_starts = 1;
   more.mends = true;
   more.limits.megabytes = 4;
@@ -65,7 +66,7 @@ TEST_CASE("every model of the project can be reported on, with its own faults an
     CAPTURE(path);
     const auto model = load_procedure(path, disk);
     REQUIRE(model);
-    check_report(model.value(), proved(model.value()));
+    check_report(model.value(), proved(model.value(), test::exploring()));
     check_report(model.value(), proved(model.value(), more));
     check_layout(render_walk(model.value(), walk(model.value())));
   }
