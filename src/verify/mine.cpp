@@ -44,6 +44,7 @@ void add_order(const Space& space, std::vector<Fact>& facts) {
 
 // A variable that no step touches, and every variable within what the smallest domains allow.
 void add_values(const Space& space, const system::Domains& smallest, std::vector<Fact>& facts) {
+  facts.reserve(facts.size() + space.size());
   for (VariableId v = 0; v < space.size(); ++v) facts.push_back({{}, Fact::Kind::within, {v, smallest[v]}, 0, 0});
 }
 
