@@ -74,6 +74,7 @@ void add_touched(system::Moves& moves, std::vector<Fact>& facts) {
     }
     if (!only_steps) continue;
     std::vector<solver::Within> none_done;
+    none_done.reserve(touches.size());
     for (const Touch& touch : touches) none_done.push_back(is_done(space, touch.step, false));
     facts.push_back({none_done, Fact::Kind::within, {v, {moves.first.end[v].cases().front().value}}, 0, 0});
     for (const Touch& touch : touches) {
