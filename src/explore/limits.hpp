@@ -2,6 +2,7 @@
 /// The limits of a run, as the exploration asks for them.
 #pragma once
 
+#include <algorithm>
 #include <chrono>
 #include <cstdint>
 #include <functional>
@@ -39,6 +40,13 @@ class Guard {
 
   [[nodiscard]] bool interrupted() const {
     return limits_.interrupt != nullptr && limits_.interrupt->load(std::memory_order_relaxed);
+  }
+
+  /// The limits that are left for what begins now.
+  [[nodiscard]] Limits left() const {
+    Limits left = limits_;
+    if (left.seconds) left.seconds = std::max(0.0, *left.seconds - watch_.seconds());
+    return left;
   }
 
   /// The limit that is met, where `bytes` are in use or about to be.

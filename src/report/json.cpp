@@ -63,6 +63,7 @@ Json json_of(const Settled& settled, std::uint64_t explored) {
     json["any-number"] = settled.any_number;
   }
   if (settled.by == Settled::By::unrolling) json["length"] = settled.length;
+  if (!settled.not_by_facts.empty()) json["not-by-facts"] = settled.not_by_facts;
   json["explored"] = explored;
   json["confirmed"] = settled.confirmed;
   return json;
@@ -121,7 +122,12 @@ std::string render_json(const Model& model, const Report& answer, bool timing) {
                     {"faults", report::json_of(answer.faults)},
                     {"properties", std::move(properties)}};
   if (answer.findings) json["findings"] = report::json_of(model, *answer.findings);
-  if (timing) json["timing"] = {{"exploring", answer.timing.exploring}, {"replaying", answer.timing.replaying}};
+  if (timing) {
+    json["timing"] = {{"exploring", answer.timing.exploring},
+                      {"solving", answer.timing.solving},
+                      {"replaying", answer.timing.replaying},
+                      {"confirming", answer.timing.confirming}};
+  }
   return report::in_one_line(json);
 }
 

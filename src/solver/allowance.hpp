@@ -3,13 +3,13 @@
 #pragma once
 
 #include <algorithm>
-#include <chrono>
 #include <cstdint>
 #include <span>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "solver/deadline.hpp"
 #include "solver/solver.hpp"
 
 namespace cairn::solver {
@@ -23,7 +23,8 @@ struct Unanswered {
 /// Puts questions to a solver whose time and effort are bounded all together, from the construction on.
 class Allowance {
  public:
-  Allowance(Solver& solver, const Bounds& all) : solver_(solver), all_(all), effort_before_(solver.effort()) {}
+  Allowance(Solver& solver, const Bounds& all)
+      : solver_(solver), all_(all), effort_before_(solver.effort()), deadline_(all.seconds) {}
 
   /// Whether all clauses can hold together with the assumptions.
   /// \throws Unanswered
@@ -36,8 +37,7 @@ class Allowance {
  private:
   [[nodiscard]] Bounds left() const {
     Bounds bounds = all_;
-    const std::chrono::duration<double> elapsed = std::chrono::steady_clock::now() - start_;
-    if (bounds.seconds) bounds.seconds = std::max(0.0, *bounds.seconds - elapsed.count());
+    bounds.seconds = deadline_.left();
     if (bounds.effort) bounds.effort = *bounds.effort - std::min(*bounds.effort, solver_.effort() - effort_before_);
     return bounds;
   }
@@ -45,7 +45,7 @@ class Allowance {
   Solver& solver_;
   Bounds all_;
   std::uint64_t effort_before_;
-  std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
+  Deadline deadline_;
 };
 
 }  // namespace cairn::solver

@@ -1,328 +1,428 @@
 #include "solver/facts.hpp"
 
 #include <algorithm>
-#include <set>
+#include <iterator>
+#include <map>
+#include <memory>
+#include <optional>
+#include <utility>
 
 #include "base/contradiction.hpp"
+#include "solver/step_found.hpp"
 
 namespace cairn::solver {
 
-using system::SymbolicState;
-using system::System;
 using system::Term;
 
 namespace {
 
-void insert_all(std::vector<std::size_t>& into, const std::vector<std::size_t>& more) {
-  std::vector<std::size_t> both;
+/// Candidates, as places in the list of all, ascending.
+using Places = std::vector<std::size_t>;
+
+void insert_all(Places& into, const Places& more) {
+  Places both;
   std::set_union(into.begin(), into.end(), more.begin(), more.end(), std::back_inserter(both));
   into = std::move(both);
 }
 
-std::vector<std::size_t> without(const std::vector<std::size_t>& all, const std::vector<std::size_t>& less) {
-  std::vector<std::size_t> rest;
+Places without(const Places& all, const Places& less) {
+  Places rest;
   std::set_difference(all.begin(), all.end(), less.begin(), less.end(), std::back_inserter(rest));
   return rest;
 }
 
-// What is bad of a step, or of a state at rest.
-Term bad_term(System& system, const AskedProperty& asked) {
-  if (!speaks_of_goal(asked.property)) return system.broken_on_the_way(asked.property);
-  const system::RestBreach breach = system.broken_at_rest(asked);
-  return system.terms.either(breach.broken, breach.unfinished);
-}
+/// Thrown where a search ends without an answer.
+struct GivenUp {
+  NoFactsProof why;
+};
+
+/// Thrown where a question is hard that need not be answered: more facts would make it easier.
+struct Hard {};
+
+/// A relation narrowed to some facts, with its solver.
+struct Relation {
+  Relation(const Subject& subject, const std::vector<Fact>& facts, std::unique_ptr<Solver> scout)
+      : solver(std::move(scout)), obligations(subject, facts, *solver), reader(obligations) {}
+
+  Places built_in;  ///< the facts that it is narrowed to
+  std::unique_ptr<Solver> solver;
+  Obligations obligations;
+  StepReader reader;
+  std::map<std::size_t, Literal> assumed;     ///< by candidate: where it holds, the fact is demanded
+  std::map<std::uint32_t, std::size_t> place;  ///< by the variable of `assumed`
+  std::map<std::size_t, Literal> lost;         ///< by candidate: the event loses it
+  std::optional<Obligations::Bad> bad;
+};
 
 }  // namespace
 
-bool begins_well(System& system, const AskedProperty& asked, const std::vector<Fact>& facts) {
-  const bool broken = !speaks_of_goal(asked.property) && system.broken_at_first(asked.property) != system::never;
-  return !broken && std::all_of(facts.begin(), facts.end(), [&](const Fact& fact) {
-    return term_of(system.terms, system.first.end, fact) == system::always;
-  });
-}
+/// The search for a proof of one property.
+class FactsProver::Search {
+ public:
+  Search(FactsProver& prover, const AskedProperty& asked)
+      : prover_(prover),
+        all_(prover.candidates_),
+        asked_(asked),
+        last_question_(prover.effort_.questions + prover.bounds_.questions) {}
 
-Outcome find_hole(System& system, const AskedProperty& asked, const std::vector<Fact>& facts, Solver& solver,
-                  const Bounds& bounds) {
-  Clauses clauses(system.terms, solver);
-  clauses.require(system.now.typing);
-  clauses.require(system.settled);
-  const Literal event = solver.declare();
-  clauses.require_if(event, system.one_event);
-  std::vector<Term> wrong{system.unfinished};
-  for (const Fact& fact : facts) {
-    clauses.require(term_of(system.terms, system.now.state, fact));
-    wrong.push_back(!term_of(system.terms, system.next, fact));
+  /// \throws GivenUp
+  std::vector<Fact> proof() {
+    close();
+    minimise();
+    return facts_of(taken_);
   }
-  const Term bad = bad_term(system, asked);
-  const bool on_the_way = !speaks_of_goal(asked.property);
-  if (on_the_way) wrong.push_back(bad);
-  const std::vector<Literal> with_an_event{event, clauses.literal_of(system.terms.any(wrong))};
-  const Outcome outcome = solver.check(with_an_event, bounds);
-  if (outcome != Outcome::unsatisfiable || on_the_way) return outcome;
-  const std::vector<Literal> at_rest{clauses.literal_of(bad)};
-  return solver.check(at_rest, bounds);
-}
 
-FactsProver::FactsProver(System& system, const SolverMaker& scout, SolverMaker judge, const FactsBounds& bounds)
-    : system_(system), judge_(std::move(judge)), solver_(scout()), clauses_(system.terms, *solver_), bounds_(bounds) {
-  for (system::VariableId v = 0; v < system.space.size(); ++v) {
-    if (system.strays(v) != system::never) {
-      throw Contradiction("the relation leaves its domains at: " + system.space.name(v));
+ private:
+  [[nodiscard]] bool is_built_in(std::size_t place) const { return bounds_values(all_[place].fact); }
+  [[nodiscard]] std::vector<Fact> facts_of(const Places& places) const {
+    std::vector<Fact> facts;
+    for (const std::size_t place : places) facts.push_back(all_[place].fact);
+    return facts;
+  }
+  [[nodiscard]] Places built_in(const Places& places) const {
+    Places some;
+    std::ranges::copy_if(places, std::back_inserter(some), [this](std::size_t place) { return is_built_in(place); });
+    return some;
+  }
+
+  /// The relation where those of the facts that bound values are built in.
+  std::unique_ptr<Relation> relation_of(const Places& facts) {
+    ++prover_.effort_.narrowings;
+    auto relation = std::make_unique<Relation>(prover_.subject_, facts_of(facts), prover_.scout_());
+    relation->built_in = built_in(facts);
+    return relation;
+  }
+
+  bool ask(Relation& relation, const std::vector<Literal>& assumed) {
+    if (prover_.effort_.questions >= last_question_) throw GivenUp{{NoFactsProof::Why::too_costly, Cause::effort, {}}};
+    ++prover_.effort_.questions;
+    Bounds bounds = prover_.bounds_.scout;
+    bounds.seconds = prover_.deadline_.left();
+    if (bounds.effort) bounds.effort = *bounds.effort - std::min(*bounds.effort, spent_);
+    if (hard_) bounds.effort = std::min(*hard_, bounds.effort.value_or(*hard_));
+    const std::uint64_t before = relation.solver->effort();
+    const Outcome outcome = relation.solver->check(assumed, bounds);
+    spent_ += relation.solver->effort() - before;
+    switch (outcome) {
+      case Outcome::satisfiable:
+        return true;
+      case Outcome::unsatisfiable:
+        return false;
+      case Outcome::unknown:
+        break;
+    }
+    const Cause cause = relation.solver->cause();
+    if (cause == Cause::failed) throw GivenUp{{NoFactsProof::Why::failed, cause, relation.solver->complaint()}};
+    if (cause == Cause::effort && hard_) throw Hard{};
+    throw GivenUp{{NoFactsProof::Why::too_costly, cause, {}}};
+  }
+
+  [[nodiscard]] std::vector<Literal> assumptions(Relation& relation, const Places& facts) const {
+    std::vector<Literal> assumed;
+    for (const std::size_t place : facts) {
+      if (is_built_in(place)) continue;
+      auto known = relation.assumed.find(place);
+      if (known == relation.assumed.end()) {
+        const Literal literal = relation.solver->declare();
+        relation.obligations.demand_if(literal, all_[place].fact);
+        relation.place[literal.variable()] = place;
+        known = relation.assumed.emplace(place, literal).first;
+      }
+      assumed.push_back(known->second);
+    }
+    return assumed;
+  }
+
+  [[nodiscard]] Literal lost(Relation& relation, std::size_t place) const {
+    auto known = relation.lost.find(place);
+    if (known == relation.lost.end()) {
+      const Term lost = relation.obligations.lost(all_[place].fact);
+      known = relation.lost.emplace(place, relation.obligations.literal_of(lost)).first;
+    }
+    return known->second;
+  }
+
+  [[nodiscard]] static Places in_core(Relation& relation) {
+    Places used;
+    for (const Literal literal : relation.solver->core()) {
+      const auto fact = relation.place.find(literal.variable());
+      if (fact != relation.place.end()) used.push_back(fact->second);
+    }
+    std::sort(used.begin(), used.end());
+    return used;
+  }
+
+  Obligations::Bad& bad(Relation& relation) const {
+    if (!relation.bad) relation.bad = relation.obligations.bad(asked_);
+    return *relation.bad;
+  }
+
+  /// A state with the facts that is bad, or leads to what is. \param used  where there is none: facts that exclude it,
+  /// beside those built in
+  std::optional<Obligations::Bad> find_bad(Relation& relation, const Places& facts, Places& used) {
+    // The relation is that of the semantics only where its passes are enough.
+    for (const Obligations::Bad& each : {bad(relation), {relation.obligations.unfinished(), true}}) {
+      if (each.term == system::never) continue;
+      std::vector<Literal> assumed = assumptions(relation, facts);
+      assumed.push_back(relation.obligations.literal_of(each.term));
+      if (each.on_the_way) assumed.push_back(relation.obligations.event());
+      if (ask(relation, assumed)) return each;
+      insert_all(used, in_core(relation));
+    }
+    return {};
+  }
+
+  /// Whether an event leads from a state with the facts to one without some of `kept`.
+  bool finds_loss(Relation& relation, const Places& facts, const Places& kept, Places& used) {
+    std::vector<Literal> one_is_lost{!relation.solver->declare()};
+    for (const std::size_t place : kept) one_is_lost.push_back(lost(relation, place));
+    std::vector<Literal> assumed = assumptions(relation, facts);
+    assumed.push_back(!one_is_lost.front());
+    assumed.push_back(relation.obligations.event());
+    relation.solver->add(one_is_lost);
+    if (ask(relation, assumed)) return true;
+    used = in_core(relation);
+    return false;
+  }
+
+  /// Takes up candidates until they exclude the bad and every event keeps them.
+  void close() {
+    relation_ = relation_of(taken_);
+    if (relation_->obligations.begins_bad(asked_)) throw GivenUp{{}};
+    hard_ = prover_.bounds_.hard;
+    try {
+      take_up();
+    } catch (const Hard&) {
+      take_up_helpers();
+      take_up();
     }
   }
-  clauses_.require(system.now.typing);
-  clauses_.require(system.settled);
-  event_ = solver_->declare();
-  clauses_.require_if(event_, system.one_event);
-}
+
+  /// Takes up all that bounds values further than what was taken up: the more is folded away, the easier the questions.
+  void take_up_helpers() {
+    hard_.reset();
+    system::Domains domains = narrowed(prover_.subject_.widest, facts_of(taken_));
+    for (std::size_t place = 0; place < all_.size(); ++place) {
+      if (!all_[place].live || !is_built_in(place)) continue;
+      system::Domains further = narrowed(domains, {all_[place].fact});
+      if (further == domains) continue;
+      domains = std::move(further);
+      helpers_.push_back(place);
+    }
+    insert_all(taken_, helpers_);
+    relation_ = relation_of(taken_);
+  }
+
+  void take_up() {
+    bool is_excluded = false;  // once it is, more facts exclude it too
+    while (true) {
+      Places used;
+      if (!is_excluded) {
+        if (const auto found = find_bad(*relation_, taken_, used)) {
+          if (!rule_out(relation_->reader.read(found->on_the_way), found->term)) throw GivenUp{{}};
+          continue;
+        }
+        is_excluded = true;
+      }
+      if (!finds_loss(*relation_, taken_, taken_, used)) return;
+      const StepReader::Step step = relation_->reader.read(true);
+      const Values after = relation_->reader.after(step);
+      const auto first = std::ranges::find_if(taken_, [&](std::size_t place) { return fails(all_[place].fact, after); });
+      if (rule_out(step, relation_->obligations.lost(all_[*first].fact))) continue;
+      drop_lost(after);
+      is_excluded = false;
+    }
+  }
+
+  [[nodiscard]] bool fails(const Fact& fact, const Values& state) const {
+    return fails_in(prover_.constants_, prover_.space_, fact, state);
+  }
+
+  /// Takes up the first live candidate that the step's state is without, if possible one that the reason for `target`
+  /// is without; false where there is none.
+  bool rule_out(const StepReader::Step& step, Term target) {
+    Known reason;
+    if (!ask(*relation_, relation_->reader.denial(step, target))) {
+      reason = relation_->reader.told(relation_->solver->core());
+    }
+    std::optional<std::size_t> chosen;
+    for (std::size_t place = 0; place < all_.size(); ++place) {
+      if (!all_[place].live || !fails(all_[place].fact, step.before)) continue;
+      if (!chosen) chosen = place;
+      if (!fails_where(prover_.space_, all_[place].fact, reason)) continue;
+      chosen = place;
+      break;
+    }
+    if (!chosen) return false;
+    taken_.insert(std::lower_bound(taken_.begin(), taken_.end(), *chosen), *chosen);
+    if (is_built_in(*chosen)) relation_ = relation_of(taken_);
+    return true;
+  }
+
+  /// What of the facts does not hold in the state is a candidate no more.
+  void drop_lost(const Values& after) {
+    bool narrowed_less = false;
+    for (const std::size_t place : taken_) {
+      if (!fails(all_[place].fact, after)) continue;
+      ++prover_.effort_.dropped;
+      narrowed_less = narrowed_less || is_built_in(place);
+      all_[place].live = is_built_in(place) && keep_the_rest(all_[place].fact, after);
+    }
+    std::erase_if(taken_, [this](std::size_t place) { return !all_[place].live; });
+    if (narrowed_less) relation_ = relation_of(taken_);
+  }
+
+  /// Of a fact that claims several things, those that hold in the state; false where none does.
+  bool keep_the_rest(Fact& fact, const Values& state) const {
+    std::vector<Within> claims = claims_of(fact);
+    std::erase_if(claims, [&](const Within& claim) { return fails(within(claim), state); });
+    if (claims.empty()) return false;
+    fact.holds = claims.front();
+    fact.also.assign(claims.begin() + 1, claims.end());
+    return true;
+  }
+
+  /// Those of `facts` that the answers lean on, where events keep them; else, as `facts`, those that are not lost at once.
+  /// \returns nothing where they do not exclude the bad
+  std::optional<Places> leaned_on(Relation& relation, Places& facts) {
+    Places needed;
+    if (find_bad(relation, facts, needed)) return std::nullopt;
+    insert_all(needed, built_in(facts));
+    Places pending = needed;
+    while (!pending.empty()) {
+      Places used;
+      if (finds_loss(relation, facts, pending, used)) {
+        const Values after = relation.reader.after(relation.reader.read(true));
+        std::erase_if(facts, [&](std::size_t place) { return fails(all_[place].fact, after); });
+        return needed;
+      }
+      pending = without(used, needed);
+      insert_all(needed, used);
+    }
+    return needed;
+  }
+
+  /// Does without one fact after another, until none can be spared. Where that costs too much the facts that are left are
+  /// a proof as well.
+  void minimise() {
+    spent_ = 0;
+    hard_ = prover_.bounds_.sparing;
+    try {
+      spare_some_of(std::exchange(helpers_, {}));
+      bool spared = true;
+      while (std::exchange(spared, false)) {
+        for (std::size_t i = taken_.size(); i-- > 0;) {
+          if (i < taken_.size() && spare({taken_[i]})) spared = true;
+        }
+      }
+    } catch (const GivenUp& end) {
+      if (end.why.why == NoFactsProof::Why::failed) throw;
+    }
+  }
+
+  /// Does without as many of these as possible, where most can be spared.
+  void spare_some_of(const Places& places) {
+    if (places.empty() || spare(places) || places.size() == 1) return;
+    const auto middle = places.begin() + static_cast<std::ptrdiff_t>(places.size() / 2);
+    spare_some_of({middle, places.end()});
+    spare_some_of({places.begin(), middle});
+  }
+
+  /// Does without these, and without what events do not keep then, if what is left is a proof that is not hard to check.
+  bool spare(const Places& places) {
+    Places fewer = without(taken_, places);
+    std::unique_ptr<Relation> wider;
+    try {
+      while (spent_ < prover_.bounds_.minimising) {
+        const Places tried = fewer;
+        if (built_in(tried) != (wider ? *wider : *relation_).built_in) wider = relation_of(tried);
+        const std::optional<Places> rest = leaned_on(wider ? *wider : *relation_, fewer);
+        if (!rest) return false;
+        if (fewer != tried) continue;
+        taken_ = *rest;
+        if (wider) relation_ = std::move(wider);
+        return true;
+      }
+    } catch (const Hard&) {
+      return false;
+    }
+    return false;
+  }
+
+  FactsProver& prover_;
+  std::vector<Candidate>& all_;
+  AskedProperty asked_;
+  std::uint64_t last_question_;
+  Places taken_;
+  Places helpers_;                     ///< of those, what was taken up to make questions easier
+  std::optional<std::uint64_t> hard_;  ///< the effort above which a question need not be answered
+  std::uint64_t spent_ = 0;   ///< effort
+  std::unique_ptr<Relation> relation_;  ///< of `taken_`
+};
+
+FactsProver::FactsProver(Subject subject, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds)
+    : subject_(std::move(subject)),
+      scout_(std::move(scout)),
+      judge_(std::move(judge)),
+      bounds_(bounds),
+      deadline_(bounds.scout.seconds),
+      space_(subject_.model, subject_.faults, subject_.counting),
+      start_(settle_to_the_end(constants_, initial_state(space_)).end) {}
 
 void FactsProver::offer(const std::vector<Fact>& candidates) {
-  for (const Fact& fact : candidates) {
-    if (term_of(system_.terms, system_.first.end, fact) != system::always) continue;
-    const Term now = term_of(system_.terms, system_.now.state, fact);
-    if (now == system::always) continue;
-    const Literal assumed = solver_->declare();
-    clauses_.require_if(assumed, now);
-    place_of_[assumed.variable()] = candidates_.size();
-    candidates_.push_back({fact, now, term_of(system_.terms, system_.next, fact), assumed, {}, false, true});
+  const auto says_nothing = [this](const Within& claim) {
+    return std::ranges::includes(claim.values, subject_.widest[claim.variable]);
+  };
+  for (Fact fact : candidates) {
+    if (term_of(constants_, start_, fact) != system::always) continue;
+    if (fact.kind == Fact::Kind::within) {
+      std::vector<Within> claims = claims_of(fact);
+      std::erase_if(claims, says_nothing);
+      if (claims.empty()) continue;
+      fact.holds = claims.front();
+      fact.also.assign(claims.begin() + 1, claims.end());
+    }
+    candidates_.push_back({std::move(fact), true});
     ++effort_.candidates;
   }
-  now_program_.reset();
-  next_program_.reset();
 }
 
-FactsProver::Bad FactsProver::bad_of(const AskedProperty& asked) {
-  const auto key = std::pair(asked.property, asked.k);
-  if (const auto known = bad_.find(key); known != bad_.end()) return known->second;
-  Bad bad{bad_term(system_, asked), {}, !speaks_of_goal(asked.property)};
-  bad.literal = clauses_.literal_of(bad.term);
-  return bad_.emplace(key, bad).first->second;
+Bounds FactsProver::judge_bounds() const {
+  Bounds bounds = bounds_.judge;
+  bounds.seconds = deadline_.left();
+  return bounds;
 }
 
-Literal FactsProver::violated(std::size_t place) {
-  Candidate& candidate = candidates_[place];
-  if (!candidate.has_violated) {
-    candidate.violated = clauses_.literal_of(!candidate.next);
-    candidate.has_violated = true;
-  }
-  return candidate.violated;
-}
-
-std::vector<Literal> FactsProver::assumptions(const Places& facts) const {
-  std::vector<Literal> all;
-  for (const std::size_t place : facts) all.push_back(candidates_[place].assumed);
-  return all;
-}
-
-FactsProver::Places FactsProver::in_core() {
-  Places used;
-  for (const Literal literal : solver_->core()) {
-    if (const auto fact = place_of_.find(literal.variable()); fact != place_of_.end()) used.push_back(fact->second);
-  }
-  std::sort(used.begin(), used.end());
-  return used;
-}
-
-Outcome FactsProver::ask(const std::vector<Literal>& assumed) {
-  if (effort_.questions >= last_question_) return Outcome::unknown;
-  ++effort_.questions;
-  return solver_->check(assumed, bounds_.scout);
-}
-
-Outcome FactsProver::find_bad(const Bad& bad, const Places& facts, Places& used) {
-  std::vector<Literal> assumed = assumptions(facts);
-  assumed.push_back(bad.literal);
-  if (bad.on_the_way) assumed.push_back(event_);
-  Outcome outcome = ask(assumed);
-  if (outcome != Outcome::unsatisfiable) return outcome;
-  used = in_core();
-  if (system_.unfinished == system::never) return outcome;
-  // The relation is that of the semantics only where its passes are enough.
-  assumed = assumptions(facts);
-  assumed.push_back(clauses_.literal_of(system_.unfinished));
-  assumed.push_back(event_);
-  outcome = ask(assumed);
-  if (outcome == Outcome::unsatisfiable) insert_all(used, in_core());
-  return outcome;
-}
-
-Outcome FactsProver::find_loss(const Places& facts, const Places& kept, Places& used) {
-  const Literal asked = solver_->declare();
-  std::vector<Literal> one_is_lost{!asked};
-  for (const std::size_t place : kept) one_is_lost.push_back(violated(place));
-  solver_->add(one_is_lost);
-  std::vector<Literal> assumed = assumptions(facts);
-  assumed.push_back(asked);
-  assumed.push_back(event_);
-  const Outcome outcome = ask(assumed);
-  if (outcome == Outcome::unsatisfiable) used = in_core();
-  return outcome;
-}
-
-std::vector<system::Lanes> FactsProver::model() const {
-  std::vector<system::Lanes> values;
-  const auto add = [&](Term input) { values.push_back(clauses_.value_of(input) ? ~system::Lanes{0} : 0); };
-  for (const Term boolean : system_.now.booleans) add(boolean);
-  for (const system::Occurrence& each : system_.events) add(each.happens);
-  return values;
-}
-
-std::vector<system::Lanes> FactsProver::hold_in(const std::vector<system::Lanes>& values, bool after_event) {
-  std::optional<system::Program>& program = after_event ? next_program_ : now_program_;
-  if (!program) {
-    std::vector<Term> inputs = system_.now.booleans;
-    for (const system::Occurrence& each : system_.events) inputs.push_back(each.happens);
-    std::vector<Term> outputs;
-    for (const Candidate& candidate : candidates_) outputs.push_back(after_event ? candidate.next : candidate.now);
-    program.emplace(system_.terms, inputs, outputs);
-  }
-  std::vector<system::Lanes> results(candidates_.size());
-  program->run(values, results, scratch_);
-  return results;
-}
-
-Known FactsProver::reason_for(Term target, const std::vector<system::Lanes>& model) {
-  std::vector<Literal> assumed;
-  const auto assume = [&](Term boolean, bool value) {
-    assumed.push_back(clauses_.literal_of(value ? boolean : !boolean));
-  };
-  std::size_t i = 0;
-  for (const Term boolean : system_.now.booleans) assume(boolean, model[i++] != 0);
-  for (const system::Occurrence& each : system_.events) {
-    // That the event may happen is part of the reason.
-    if (model[i] != 0) target = system_.terms.both(target, each.may_happen);
-    assume(each.happens, model[i++] != 0);
-  }
-  // All that the model says, against what follows from it: the core is the reason.
-  assume(target, false);
-  if (ask(assumed) != Outcome::unsatisfiable) return {};
-  std::set<Literal> core;
-  for (const Literal literal : solver_->core()) core.insert(literal);
-  Known known;
-  for (system::VariableId v = 0; v < system_.space.size(); ++v) {
-    const std::vector<system::Value::Case>& cases = system_.now.state[v].cases();
-    if (cases.size() < 2) continue;
-    std::vector<std::int64_t> possible;
-    for (const system::Value::Case& each : cases) {
-      const Literal holds = clauses_.literal_of(each.holds);
-      if (core.contains(holds)) {
-        possible = {each.value};
-        break;
-      }
-      if (!core.contains(!holds)) possible.push_back(each.value);
-    }
-    if (possible.size() < cases.size()) known[v] = std::move(possible);
-  }
-  return known;
-}
-
-bool FactsProver::rule_out(Places& facts, Term target) {
-  const std::vector<system::Lanes> found = model();
-  const std::vector<system::Lanes> hold = hold_in(found, false);
-  const Known reason = reason_for(target, found);
-  std::optional<std::size_t> chosen;
-  for (std::size_t place = 0; place < candidates_.size(); ++place) {
-    if (!candidates_[place].live || hold[place] != 0) continue;
-    if (!chosen) chosen = place;
-    if (!fails_where(candidates_[place].fact, reason)) continue;
-    chosen = place;
-    break;
-  }
-  if (!chosen) return false;
-  facts.insert(std::lower_bound(facts.begin(), facts.end(), *chosen), *chosen);
-  return true;
-}
-
-std::size_t FactsProver::first_lost(const Places& facts, const std::vector<system::Lanes>& model) {
-  const std::vector<system::Lanes> hold = hold_in(model, true);
-  return *std::find_if(facts.begin(), facts.end(), [&](std::size_t place) { return hold[place] == 0; });
-}
-
-void FactsProver::drop_lost(Places& facts, const std::vector<system::Lanes>& model) {
-  const std::vector<system::Lanes> hold = hold_in(model, true);
-  for (const std::size_t place : facts) {
-    if (hold[place] != 0) continue;
-    candidates_[place].live = false;
-    ++effort_.dropped;
-  }
-  std::erase_if(facts, [this](std::size_t place) { return !candidates_[place].live; });
-}
-
-namespace {
-
-NoFactsProof costly(const Solver& solver) {
-  if (solver.cause() == Cause::failed) return {NoFactsProof::Why::failed, Cause::failed, solver.complaint()};
-  return {NoFactsProof::Why::too_costly, solver.cause(), {}};
-}
-
-}  // namespace
-
-std::optional<FactsProver::Places> FactsProver::close(const Bad& bad, NoFactsProof& why) {
-  Places facts;
-  Places used;
-  const auto give_up = [&](NoFactsProof reason) {
-    why = std::move(reason);
-    return std::nullopt;
-  };
-  while (true) {
-    Outcome outcome = find_bad(bad, facts, used);
-    if (outcome == Outcome::unknown) return give_up(costly(*solver_));
-    if (outcome == Outcome::satisfiable) {
-      if (!rule_out(facts, bad.term)) return give_up({});
-      continue;
-    }
-    outcome = find_loss(facts, facts, used);
-    if (outcome == Outcome::unknown) return give_up(costly(*solver_));
-    if (outcome == Outcome::unsatisfiable) return facts;
-    const std::vector<system::Lanes> found = model();
-    if (!rule_out(facts, !candidates_[first_lost(facts, found)].next)) drop_lost(facts, found);
-  }
-}
-
-std::optional<FactsProver::Places> FactsProver::leaned_on(const Bad& bad, const Places& all) {
-  Places needed;
-  if (find_bad(bad, all, needed) != Outcome::unsatisfiable) return std::nullopt;
-  Places pending = needed;
-  while (!pending.empty()) {
-    Places used;
-    if (find_loss(all, pending, used) != Outcome::unsatisfiable) return std::nullopt;
-    pending = without(used, needed);
-    insert_all(needed, used);
-  }
-  return needed;
-}
-
-void FactsProver::minimise(const Bad& bad, Places& facts) {
-  last_question_ = std::min(last_question_, effort_.questions + bounds_.minimising);
-  for (std::size_t i = facts.size(); i-- > 0 && effort_.questions < last_question_;) {
-    if (i >= facts.size()) continue;
-    Places fewer = facts;
-    fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(i));
-    if (const auto rest = leaned_on(bad, fewer)) facts = *rest;
-  }
-}
-
-std::variant<FactsProof, NoFactsProof> FactsProver::judged(const AskedProperty& asked, const Places& facts) {
-  FactsProof proof;
-  for (const std::size_t place : facts) proof.facts.push_back(candidates_[place].fact);
+bool FactsProver::holds_uncounted(const AskedProperty& asked, const std::vector<Fact>& facts) const {
+  const auto counts = [this](const Fact& fact) { return counts_faults(space_, fact); };
+  if (subject_.faults.none() || std::ranges::any_of(facts, counts)) return false;
+  Subject uncounted = subject_;
+  uncounted.counting = system::Counting::uncounted;
   const std::unique_ptr<Solver> judge = judge_();
-  const Outcome hole = find_hole(system_, asked, proof.facts, *judge, bounds_.judge);
-  if (hole == Outcome::unknown) return costly(*judge);
-  if (hole == Outcome::satisfiable || !begins_well(system_, asked, proof.facts)) {
-    throw Contradiction("two solvers disagree on the proof of a property by facts");
+  return find_hole(uncounted, asked, facts, *judge, judge_bounds()) == Outcome::unsatisfiable;
+}
+
+std::variant<FactsProof, NoFactsProof> FactsProver::judged(const AskedProperty& asked, std::vector<Fact> facts) {
+  if (holds_uncounted(asked, facts)) return FactsProof{std::move(facts), true};
+  const std::unique_ptr<Solver> judge = judge_();
+  switch (find_hole(subject_, asked, facts, *judge, judge_bounds())) {
+    case Outcome::unsatisfiable:
+      return FactsProof{std::move(facts), false};
+    case Outcome::satisfiable:
+      throw Contradiction("two solvers disagree on the proof of a property by facts");
+    case Outcome::unknown:
+      break;
   }
-  return proof;
+  if (judge->cause() == Cause::failed) return NoFactsProof{NoFactsProof::Why::failed, Cause::failed, judge->complaint()};
+  return NoFactsProof{NoFactsProof::Why::too_costly, judge->cause(), {}};
 }
 
 std::variant<FactsProof, NoFactsProof> FactsProver::prove(const AskedProperty& asked) {
-  if (!begins_well(system_, asked, {})) return NoFactsProof{};
-  last_question_ = effort_.questions + bounds_.questions;
-  const Bad bad = bad_of(asked);
-  NoFactsProof why;
-  std::optional<Places> facts = close(bad, why);
-  if (!facts) return why;
-  minimise(bad, *facts);
-  return judged(asked, *facts);
+  try {
+    return judged(asked, Search(*this, asked).proof());
+  } catch (const GivenUp& end) {
+    return end.why;
+  }
 }
 
 }  // namespace cairn::solver

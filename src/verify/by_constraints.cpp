@@ -24,7 +24,7 @@ Reason reason_of(solver::Cause cause) {
 
 }  // namespace
 
-void tell(const ProvedByFacts& proof, const system::Space& space, PropertyVerdict& verdict) {
+void tell(const solver::FactsProof& proof, const system::Space& space, PropertyVerdict& verdict) {
   verdict.verdict = Verdict::proved;
   verdict.settled.by = Settled::By::facts;
   verdict.settled.any_number = proof.any_number;
@@ -33,7 +33,8 @@ void tell(const ProvedByFacts& proof, const system::Space& space, PropertyVerdic
 
 void settle_by_constraints(const Model& model, const FaultBudget& faults, ByFacts& facts, const Limits& limits,
                            PropertyVerdict& verdict) {
-  if (const auto proof = facts.prove(verdict.asked)) return tell(*proof, facts.space(), verdict);
+  const auto by_facts = facts.prove(verdict.asked);
+  if (const auto* proof = std::get_if<solver::FactsProof>(&by_facts)) return tell(*proof, facts.space(), verdict);
   system::System system(model, faults, system::static_domains(model, faults));
   solver::Unroller unroller(system);
   const auto z3 = solver::make_z3_solver(limits.interrupt);

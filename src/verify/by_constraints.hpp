@@ -17,6 +17,6 @@ void settle_by_constraints(const Model& model, const FaultBudget& faults, ByFact
                            PropertyVerdict& verdict);
 
 /// Tells a proof by facts in `verdict`.
-void tell(const ProvedByFacts& proof, const system::Space& space, PropertyVerdict& verdict);
+void tell(const solver::FactsProof& proof, const system::Space& space, PropertyVerdict& verdict);
 
 }  // namespace cairn::verify

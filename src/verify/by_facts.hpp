@@ -5,22 +5,20 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "cairn/options.hpp"
 #include "cairn/state.hpp"
 #include "cairn/verdict.hpp"
-#include "explore/visited.hpp"
+#include "explore/explore.hpp"
 #include "solver/facts.hpp"
 #include "verify/mine.hpp"
 
 namespace cairn::verify {
 
-/// What makes a property hold.
-struct ProvedByFacts {
-  std::vector<solver::Fact> facts;
-  bool any_number = false;  ///< they do not depend on how many faults strike, of the kinds that may
-};
+/// Why there is no proof by facts, in words: "they do not exclude every breach".
+[[nodiscard]] std::string words_of(const solver::NoFactsProof& why);
 
 /// Mines candidates and has the solvers sift them, the simplest kinds first: a richer kind only where the simpler ones
 /// do not do. The effort is counted, not timed, so that the same question ends in the same way on every machine, unless
@@ -29,31 +27,31 @@ class ByFacts {
  public:
   ByFacts(const Model& model, const FaultBudget& faults, const Limits& limits);
 
-  [[nodiscard]] const system::Space& space() const { return system_.space; }
+  [[nodiscard]] const system::Space& space() const { return space_; }
 
   /// A settled state that can be reached. Without any, candidates come from the text alone.
   void see(const State& s) { miner_.add(s); }
-  /// As many of those that an exploration visited as are enough to see what varies.
-  void see(const explore::Visited& visited);
+  /// As many of the states that were visited as are enough to see what varies.
+  void see(const explore::Exploration& all);
 
-  /// A proof, or nothing where the facts do not do or the effort is spent.
+  /// A proof, or why there is none.
   /// \throws Contradiction  where two solvers disagree
-  [[nodiscard]] std::optional<ProvedByFacts> prove(const AskedProperty& asked);
+  [[nodiscard]] std::variant<solver::FactsProof, solver::NoFactsProof> prove(const AskedProperty& asked);
 
  private:
-  /// Offers the next richer kind of candidates; false where there is none, or too many of them.
+  /// The candidates of the next richer tier, in no order.
+  [[nodiscard]] std::vector<solver::Fact> next_candidates();
+  /// Offers the next tier that has candidates, but not too many; false where there is none.
   bool offer_more();
-  [[nodiscard]] bool holds_uncounted(const AskedProperty& asked, const std::vector<solver::Fact>& facts) const;
-  [[nodiscard]] bool interrupted() const;
 
-  const Model& model_;
-  FaultBudget faults_;
+  solver::Subject subject_;
   Limits limits_;
-  system::Domains domains_;
-  system::System system_;
+  system::Space space_;
+  std::vector<bool> touched_;
   Miner miner_;
   std::optional<solver::FactsProver> prover_;
-  int kinds_offered_ = 0;
+  bool seen_all_ = false;
+  int tiers_offered_ = 0;
 };
 
 }  // namespace cairn::verify

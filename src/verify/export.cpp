@@ -84,13 +84,15 @@ class Exporter {
   }
 
   // In the same way as `prove` has found it, so that it is the same.
-  std::optional<verify::ProvedByFacts> proof_by_facts() {
+  std::optional<solver::FactsProof> proof_by_facts() {
     const semantics::World world(model_);
     const explore::Exploration all = explore::explore(world, faults_, {asked_}, explore::Guard(options_.limits, {}),
                                                       nullptr, options_.confirm_limit);
     verify::ByFacts facts(model_, faults_, options_.limits);
-    facts.see(*all.visited);
-    return facts.prove(asked_);
+    facts.see(all);
+    auto answer = facts.prove(asked_);
+    if (auto* proof = std::get_if<solver::FactsProof>(&answer)) return std::move(*proof);
+    return std::nullopt;
   }
 
   void ask_about_plain_runs() {

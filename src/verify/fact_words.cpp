@@ -226,24 +226,6 @@ std::string condition_words(const Space& space, const Conditions& given) {
   return words;
 }
 
-std::string never_words(const Space& space, const std::vector<Within>& given) {
-  Words all;
-  for (const Within& each : given) all.push_back(sentence_of(space, each, false));
-  return all.empty() ? "there is no state at all" : fmt::format("it never happens that {}", all_of(all));
-}
-
-std::string within_words(const Space& space, const Fact& fact) {
-  if (fact.holds.values.empty()) return never_words(space, fact.given);
-  const Conditions given(space, fact.given);
-  const bool of_step =
-      space[fact.holds.variable].kind == Kind::done && fact.holds.values == std::vector<std::int64_t>{1};
-  if (of_step && fact.given.size() == 1 && given.done.size() == 1) {
-    return fmt::format("{} comes after {}", given.done.front(), subject_of(space, fact.holds.variable));
-  }
-  const std::string named = given.others.empty() ? "" : subject_of(space, given.others.back()->variable);
-  return condition_words(space, given) + sentence_of(space, fact.holds, given.from_the_start(), named);
-}
-
 std::string_view quantity_of(const Space& space, system::VariableId v) {
   switch (space[v].kind) {
     case Kind::number:
@@ -257,6 +239,106 @@ std::string_view quantity_of(const Space& space, system::VariableId v) {
     default:
       return "value";
   }
+}
+
+// What the claims have in common, from the start, is said once: "each of yard-3 to yard-5 keeps priority 100".
+struct Alike {
+  std::string predicate;
+  std::vector<system::VariableId> subjects;
+};
+
+// "yard-1", "yard-1 and yard-2", "yard-1 to yard-4": who stand in a row in the site are told by the first and the last.
+Words runs_of(const Space& space, const std::vector<system::VariableId>& subjects) {
+  Words words;
+  for (std::size_t i = 0; i < subjects.size();) {
+    std::size_t end = i + 1;
+    while (end < subjects.size() && space[subjects[end]].place == space[subjects[end - 1]].place + 1) ++end;
+    if (end - i > 2) {
+      words.push_back(fmt::format("{} to {}", subject_of(space, subjects[i]), subject_of(space, subjects[end - 1])));
+    } else {
+      for (std::size_t at = i; at < end; ++at) words.push_back(subject_of(space, subjects[at]));
+    }
+    i = end;
+  }
+  return words;
+}
+
+// Who has been up longer than whom, per device.
+std::string seniority_words(const Space& space, const std::vector<Within>& claims) {
+  Words sentences;
+  for (std::size_t i = 0; i < claims.size();) {
+    const std::uint32_t device = space[claims[i].variable].place;
+    Words juniors;
+    std::size_t end = i;
+    for (; end < claims.size() && space[claims[end].variable].place == device; ++end) {
+      juniors.push_back(space.model()[DeviceId(space[claims[end].variable].other)].name);
+    }
+    const bool never = claims[i].values.front() == 0;
+    sentences.push_back(fmt::format("{} has {}been up longer than {}", subject_of(space, claims[i].variable),
+                                    never ? "never " : "", never ? any_of(juniors) : all_of(juniors)));
+    i = end;
+  }
+  return fmt::format("{}", fmt::join(sentences, "; "));
+}
+
+// Each has a number of its own, and keeps it.
+bool is_a_number_each(const Space& space, const std::vector<Within>& claims) {
+  const Kind kind = space[claims.front().variable].kind;
+  return (kind == Kind::number || kind == Kind::next_number) &&
+         std::ranges::all_of(claims, [](const Within& claim) { return claim.values.size() == 1; });
+}
+
+// Many claims of one kind as one sentence, in the order of the site.
+std::string family_words(const Space& space, const std::vector<Within>& claims) {
+  const bool of_seniority = space[claims.front().variable].kind == Kind::senior;
+  if (of_seniority && claims.front().values.size() == 1) return seniority_words(space, claims);
+  if (is_a_number_each(space, claims)) {
+    std::vector<system::VariableId> subjects;
+    Words numbers;
+    for (const Within& claim : claims) {
+      subjects.push_back(claim.variable);
+      numbers.push_back(number_words(space, claim));
+    }
+    return fmt::format("each of {} keeps its {}: {}", all_of(runs_of(space, subjects)),
+                       quantity_of(space, claims.front().variable), fmt::join(numbers, ", "));
+  }
+  std::vector<Alike> groups;
+  for (const Within& claim : claims) {
+    const std::string predicate = predicate_of(space, claim, true);
+    const auto same =
+        std::ranges::find_if(groups, [&](const Alike& group) { return group.predicate == predicate; });
+    if (same == groups.end()) {
+      groups.push_back({predicate, {claim.variable}});
+    } else {
+      same->subjects.push_back(claim.variable);
+    }
+  }
+  Words sentences;
+  for (const Alike& group : groups) {
+    const bool alone = group.subjects.size() == 1;
+    sentences.push_back(fmt::format("{}{} {}", alone ? "" : "each of ", all_of(runs_of(space, group.subjects)),
+                                    group.predicate));
+  }
+  return fmt::format("{}", fmt::join(sentences, "; "));
+}
+
+std::string never_words(const Space& space, const std::vector<Within>& given) {
+  Words all;
+  for (const Within& each : given) all.push_back(sentence_of(space, each, false));
+  return all.empty() ? "there is no state at all" : fmt::format("it never happens that {}", all_of(all));
+}
+
+std::string within_words(const Space& space, const Fact& fact) {
+  if (fact.holds.values.empty()) return never_words(space, fact.given);
+  if (!fact.also.empty()) return family_words(space, claims_of(fact));
+  const Conditions given(space, fact.given);
+  const bool of_step =
+      space[fact.holds.variable].kind == Kind::done && fact.holds.values == std::vector<std::int64_t>{1};
+  if (of_step && fact.given.size() == 1 && given.done.size() == 1) {
+    return fmt::format("{} comes after {}", given.done.front(), subject_of(space, fact.holds.variable));
+  }
+  const std::string named = given.others.empty() ? "" : subject_of(space, given.others.back()->variable);
+  return condition_words(space, given) + sentence_of(space, fact.holds, given.from_the_start(), named);
 }
 
 std::string differ_words(const Space& space, const Fact& fact) {
@@ -289,6 +371,8 @@ std::string words_of(const Space& space, const Fact& fact) {
       return differ_words(space, fact);
     case Fact::Kind::law:
       return conditions() + std::string(law_words(static_cast<system::Law>(fact.place)));
+    case Fact::Kind::order:
+      return conditions() + "every step comes after those that it waits for";
     case Fact::Kind::spent:
       return fmt::format("{}the cables that are broken and the breaks that are left are together at most {}",
                          conditions(), space.budget().cable_breaks);

@@ -12,6 +12,7 @@ namespace cairn::verify {
 
 using solver::Fact;
 using solver::Within;
+using solver::within;
 using system::Space;
 using system::Variable;
 using system::VariableId;
@@ -34,18 +35,10 @@ Fact law(system::Law which) {
 
 namespace {
 
-void add_order(const Space& space, std::vector<Fact>& facts) {
-  for (std::uint32_t s = 0; s < space.steps(); ++s) {
-    for (const StepId before : space.model()[StepId(s)].after) {
-      facts.push_back({{is_done(space, StepId(s), true)}, Fact::Kind::within, is_done(space, before, true), 0, 0});
-    }
-  }
-}
-
 // A variable that no step touches, and every variable within what the smallest domains allow.
 void add_values(const Space& space, const system::Domains& smallest, std::vector<Fact>& facts) {
   facts.reserve(facts.size() + space.size());
-  for (VariableId v = 0; v < space.size(); ++v) facts.push_back({{}, Fact::Kind::within, {v, smallest[v]}, 0, 0});
+  for (VariableId v = 0; v < space.size(); ++v) facts.push_back(within({v, smallest[v]}));
 }
 
 /// A step that touches a variable, and the values that it leaves there.
@@ -76,16 +69,13 @@ void add_touched(system::Moves& moves, std::vector<Fact>& facts) {
     std::vector<solver::Within> none_done;
     none_done.reserve(touches.size());
     for (const Touch& touch : touches) none_done.push_back(is_done(space, touch.step, false));
-    facts.push_back({none_done, Fact::Kind::within, {v, {moves.first.end[v].cases().front().value}}, 0, 0});
+    facts.push_back(within({v, {moves.first.end[v].cases().front().value}}, none_done));
     for (const Touch& touch : touches) {
-      facts.push_back({{is_done(space, touch.step, true)}, Fact::Kind::within, {v, touch.values}, 0, 0});
+      facts.push_back(within({v, touch.values}, {is_done(space, touch.step, true)}));
       for (const Touch& next : touches) {
         if (next.step.value <= touch.step.value) continue;
-        facts.push_back({{is_done(space, touch.step, true), is_done(space, next.step, false)},
-                         Fact::Kind::within,
-                         {v, touch.values},
-                         0,
-                         0});
+        facts.push_back(
+            within({v, touch.values}, {is_done(space, touch.step, true), is_done(space, next.step, false)}));
       }
     }
   }
@@ -101,11 +91,71 @@ std::vector<Fact> candidates_from_text(const Space& space, const system::Domains
     spent.kind = Fact::Kind::spent;
     facts.push_back(spent);
   }
-  add_order(space, facts);
+  Fact order;
+  order.kind = Fact::Kind::order;
+  facts.push_back(order);
   add_values(space, system::static_domains(space.model(), space.budget()), facts);
   system::Moves moves(space.model(), space.budget(), domains, false);
   add_touched(moves, facts);
   return facts;
+}
+
+std::vector<bool> touched_by_steps(const Space& space, const system::Domains& domains) {
+  const system::Moves moves(space.model(), space.budget(), domains, false);
+  std::vector<bool> touched(space.size(), false);
+  for (const system::Move& move : moves.events) {
+    if (move.event.kind != Event::Kind::step) continue;
+    for (VariableId v = 0; v < space.size(); ++v) {
+      if (move.after[v] != moves.now.state[v]) touched[v] = true;
+    }
+  }
+  return touched;
+}
+
+namespace {
+
+/// What facts have in common that are told as one.
+struct Family {
+  Kind kind;
+  std::size_t values;            ///< how many each variable may have
+  std::vector<std::int64_t> all;  ///< these values, where every variable has the same
+  auto operator<=>(const Family&) const = default;
+};
+
+// Everybody has a number and a priority of its own; of the rest, who are alike are told together.
+Family family_of(const Space& space, const Within& claim) {
+  Family family{space[claim.variable].kind, std::min<std::size_t>(claim.values.size(), 2), {}};
+  switch (family.kind) {
+    case Kind::number:
+    case Kind::next_number:
+    case Kind::priority:
+    case Kind::startup_priority:
+    case Kind::leader:
+      break;
+    default:
+      family.all = claim.values;
+  }
+  return family;
+}
+
+}  // namespace
+
+std::vector<Fact> gathered(const Space& space, const std::vector<bool>& touched, const std::vector<Fact>& facts) {
+  std::vector<Fact> all;
+  std::map<Family, std::size_t> places;
+  for (const Fact& fact : facts) {
+    if (!solver::bounds_values(fact) || (fact.holds.values.size() > 1 && touched[fact.holds.variable])) {
+      all.push_back(fact);
+      continue;
+    }
+    const auto [place, is_new] = places.emplace(family_of(space, fact.holds), all.size());
+    if (is_new) {
+      all.push_back(fact);
+    } else {
+      all[place->second].also.push_back(fact.holds);
+    }
+  }
+  return all;
 }
 
 namespace {
@@ -115,6 +165,8 @@ int remoteness(const Space& space, const Fact& fact) {
   switch (fact.kind) {
     case Fact::Kind::law:
       return 12;
+    case Fact::Kind::order:
+      return 6;
     case Fact::Kind::spent:
       return 13;
     case Fact::Kind::differ:
@@ -135,8 +187,6 @@ int remoteness(const Space& space, const Fact& fact) {
       return 4;
     case Kind::plugged:
       return 5;
-    case Kind::done:
-      return 6;
     case Kind::broken:
     case Kind::left:
     case Kind::halted:
@@ -152,11 +202,7 @@ int remoteness(const Space& space, const Fact& fact) {
 
 void sort_by_simplicity(const Space& space, std::vector<Fact>& facts) {
   std::stable_sort(facts.begin(), facts.end(), [&](const Fact& a, const Fact& b) {
-    const auto key = [&](const Fact& fact) {
-      // The order of two steps is a condition only in form.
-      const bool of_order = fact.kind == Fact::Kind::within && space[fact.holds.variable].kind == Kind::done;
-      return std::pair(of_order ? 0 : fact.given.size(), remoteness(space, fact));
-    };
+    const auto key = [&](const Fact& fact) { return std::pair(fact.given.size(), remoteness(space, fact)); };
     return key(a) < key(b);
   });
 }
@@ -228,14 +274,14 @@ std::vector<Fact> Miner::single() const {
   if (rows_.empty()) return facts;
   const Seen always = seen_where({});
   for (VariableId v = 0; v < space_.size(); ++v) {
-    facts.push_back({{}, Fact::Kind::within, {v, values(v, always[v])}, 0, 0});
+    facts.push_back(within({v, values(v, always[v])}));
   }
   std::map<Guard, Seen> known;
   for (const Guard& guard : guards_of_one_step()) {
     const Seen& seen = known[guard] = seen_where(guard);
     for (VariableId v = 0; v < space_.size(); ++v) {
       if (seen[v] == always[v] || space_[v].kind == Kind::done) continue;
-      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}, 0, 0});
+      facts.push_back(within({v, values(v, seen[v])}, guard));
     }
   }
   for (const Guard& guard : guards_between_steps()) {
@@ -244,7 +290,7 @@ std::vector<Fact> Miner::single() const {
     const Seen& until = known[{guard[1]}];
     for (VariableId v = 0; v < space_.size(); ++v) {
       if (seen[v] == (since[v] & until[v]) || space_[v].kind == Kind::done) continue;
-      facts.push_back({guard, Fact::Kind::within, {v, values(v, seen[v])}, 0, 0});
+      facts.push_back(within({v, values(v, seen[v])}, guard));
     }
   }
   return facts;
@@ -281,7 +327,7 @@ void Miner::pair_up(const Guard& guard, std::vector<Fact>& facts) const {
         if (w == v || with[value][w] == seen[w]) continue;
         Guard given = guard;
         given.push_back({v, {values_[v][value]}});
-        facts.push_back({std::move(given), Fact::Kind::within, {w, values(w, with[value][w])}, 0, 0});
+        facts.push_back(within({w, values(w, with[value][w])}, std::move(given)));
       }
     }
   }

@@ -17,6 +17,14 @@ namespace cairn::verify {
 [[nodiscard]] std::vector<solver::Fact> candidates_from_text(const system::Space& space,
                                                              const system::Domains& domains);
 
+/// The same facts, but of those that bound values by themselves many are told as one: for each kind of variable what
+/// never changes, and what no step changes.
+[[nodiscard]] std::vector<solver::Fact> gathered(const system::Space& space, const std::vector<bool>& touched,
+                                                 const std::vector<solver::Fact>& facts);
+
+/// Which variables a step may change by itself.
+[[nodiscard]] std::vector<bool> touched_by_steps(const system::Space& space, const system::Domains& domains);
+
 /// The simplest first: without conditions before with, and values that never change by themselves before those that do.
 void sort_by_simplicity(const system::Space& space, std::vector<solver::Fact>& facts);
 

@@ -141,16 +141,22 @@ class Prover {
   void by_facts(const FaultBudget& faults, const explore::Exploration& all, Verdicts& verdicts) {
     if (all.stopped || !all.endless.empty()) return;
     const Timed timed(report_.timing.solving);
-    ByFacts facts(model_, faults, options_.limits);
-    facts.see(*all.visited);
+    ByFacts facts(model_, faults, guard_.left());
+    facts.see(all);
     Verdicts left;
     for (PropertyVerdict* verdict : verdicts) {
-      const auto proof = may_be_vacuous(all, verdict->asked.property) ? std::nullopt : facts.prove(verdict->asked);
-      if (!proof) {
+      if (may_be_vacuous(all, verdict->asked.property)) {
         left.push_back(verdict);
         continue;
       }
-      tell(*proof, facts.space(), *verdict);
+      const auto answer = facts.prove(verdict->asked);
+      const auto* proof = std::get_if<solver::FactsProof>(&answer);
+      if (proof == nullptr) {
+        verdict->settled.not_by_facts = verify::words_of(std::get<solver::NoFactsProof>(answer));
+        left.push_back(verdict);
+        continue;
+      }
+      verify::tell(*proof, facts.space(), *verdict);
       verdict->settled.confirmed = all.every_state_visited;
       verdict->vacuous = vacuity(all, verdict->asked.property);
     }
@@ -193,11 +199,11 @@ class Prover {
   }
 
   void by_constraints(const FaultBudget& faults, const Verdicts& verdicts) {
-    ByFacts facts(model_, faults, options_.limits);
+    ByFacts facts(model_, faults, guard_.left());
     for (PropertyVerdict* verdict : verdicts) {
       {
         const Timed timed(report_.timing.solving);
-        settle_by_constraints(model_, faults, facts, options_.limits, *verdict);
+        settle_by_constraints(model_, faults, facts, guard_.left(), *verdict);
       }
       if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
     }

@@ -160,3 +160,35 @@ TEST_CASE("values that differ, laws, and the budget of breaks") {
   CHECK(words_of(yard.space, spent) ==
         "the cables that are broken and the breaks that are left are together at most 2");
 }
+
+TEST_CASE("what many variables have in common is said once") {
+  const auto words = [](const std::vector<Within>& claims) {
+    Fact fact = solver::within(claims.front());
+    fact.also.assign(claims.begin() + 1, claims.end());
+    return words_of(yard.space, fact);
+  };
+  const auto each = [](Kind kind, const std::vector<std::int64_t>& values) {
+    std::vector<Within> claims;
+    for (std::uint32_t d = 1; d <= 3; ++d) claims.push_back(yard.of(kind, d, {values[d - 1]}));
+    return claims;
+  };
+  CHECK(words(each(Kind::priority, {220, 100, 100})) ==
+        "yard-1 keeps priority 220; each of yard-2 and yard-3 keeps priority 100");
+  CHECK(words(each(Kind::priority, {100, 100, 100})) == "each of yard-1 to yard-3 keeps priority 100");
+  CHECK(words(each(Kind::number, {1, 2, 3})) == "each of yard-1 to yard-3 keeps its number: 1, 2, 3");
+  CHECK(words({yard.power(1, {Power::up}), yard.power(3, {Power::up})}) == "each of yard-1 and yard-3 stays up");
+  CHECK(words({yard.of(Kind::leader, 2, {0, 1}), yard.of(Kind::leader, 3, {0, 2})}) ==
+        "each of yard-2 and yard-3 leads itself or follows yard-1");
+  const auto senior = [](std::uint32_t one, std::uint32_t other, bool is) {
+    return Within{yard.space.senior(DeviceId(one - 1), DeviceId(other - 1)), {is ? 1 : 0}};
+  };
+  CHECK(words({senior(1, 2, true), senior(1, 3, true), senior(2, 3, true)}) ==
+        "yard-1 has been up longer than yard-2 and yard-3; yard-2 has been up longer than yard-3");
+  CHECK(words({senior(3, 1, false), senior(3, 2, false)}) == "yard-3 has never been up longer than yard-1 or yard-2");
+}
+
+TEST_CASE("the order of the steps") {
+  Fact order;
+  order.kind = Fact::Kind::order;
+  CHECK(words_of(yard.space, order) == "every step comes after those that it waits for");
+}

@@ -1,0 +1,72 @@
+#include "solver/obligations.hpp"
+
+#include <algorithm>
+
+#include "base/contradiction.hpp"
+
+namespace cairn::solver {
+
+using system::System;
+using system::Term;
+using system::VariableId;
+
+Obligations::Obligations(const Subject& subject, const std::vector<Fact>& facts, Solver& solver)
+    : system_(subject.model, subject.faults, narrowed(subject.widest, facts), subject.counting),
+      clauses_(system_.terms, solver),
+      event_(solver.declare()) {
+  for (VariableId v = 0; v < system_.space.size(); ++v) {
+    const bool is_narrowed = system_.domains[v] != subject.widest[v];
+    if (!is_narrowed && system_.strays(v) != system::never) {
+      throw Contradiction("the relation leaves its domains at: " + system_.space.name(v));
+    }
+  }
+  clauses_.require(system_.now.typing);
+  clauses_.require(system_.settled);
+  clauses_.require_if(event_, system_.one_event);
+}
+
+void Obligations::demand(const Fact& fact) {
+  clauses_.require(term_of(system_.terms, system_.now.state, fact));
+}
+
+void Obligations::demand_if(Literal condition, const Fact& fact) {
+  clauses_.require_if(condition, term_of(system_.terms, system_.now.state, fact));
+}
+
+Term Obligations::lost(const Fact& fact) {
+  return !term_of(system_.terms, system_.next, fact);
+}
+
+Obligations::Bad Obligations::bad(const AskedProperty& asked) {
+  if (!speaks_of_goal(asked.property)) return {system_.broken_on_the_way(asked.property), true};
+  const system::RestBreach breach = system_.broken_at_rest(asked);
+  return {system_.terms.either(breach.broken, breach.unfinished), false};
+}
+
+bool Obligations::begins_bad(const AskedProperty& asked) {
+  return !speaks_of_goal(asked.property) && system_.broken_at_first(asked.property) != system::never;
+}
+
+Outcome find_hole(const Subject& subject, const AskedProperty& asked, const std::vector<Fact>& facts, Solver& solver,
+                  const Bounds& bounds) {
+  Obligations obligations(subject, facts, solver);
+  System& system = obligations.system();
+  const bool begins_with_facts = std::all_of(facts.begin(), facts.end(), [&](const Fact& fact) {
+    return term_of(system.terms, system.first.end, fact) == system::always;
+  });
+  if (obligations.begins_bad(asked) || !begins_with_facts) return Outcome::satisfiable;
+  std::vector<Term> wrong{obligations.unfinished()};
+  for (const Fact& fact : facts) {
+    obligations.demand(fact);
+    wrong.push_back(obligations.lost(fact));
+  }
+  const Obligations::Bad bad = obligations.bad(asked);
+  if (bad.on_the_way) wrong.push_back(bad.term);
+  const std::vector<Literal> with_an_event{obligations.event(), obligations.literal_of(system.terms.any(wrong))};
+  const Outcome outcome = solver.check(with_an_event, bounds);
+  if (outcome != Outcome::unsatisfiable || bad.on_the_way) return outcome;
+  const std::vector<Literal> at_rest{obligations.literal_of(bad.term)};
+  return solver.check(at_rest, bounds);
+}
+
+}  // namespace cairn::solver
