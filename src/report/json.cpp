@@ -121,7 +121,12 @@ std::string render_json(const Model& model, const Report& answer, bool timing) {
                     {"faults", report::json_of(answer.faults)},
                     {"properties", std::move(properties)}};
   if (answer.findings) json["findings"] = report::json_of(model, *answer.findings);
-  if (timing) json["timing"] = {{"exploring", answer.timing.exploring}, {"replaying", answer.timing.replaying}};
+  if (timing) {
+    json["timing"] = {{"exploring", answer.timing.exploring},
+                      {"replaying", answer.timing.replaying},
+                      {"solving", answer.timing.solving},
+                      {"confirming", answer.timing.confirming}};
+  }
   return report::in_one_line(json);
 }
 
