@@ -11,7 +11,7 @@ from .unrolling import spoilt_rows
 GRACE = 0.050  # seconds that a refutation may take to be confirmed, beyond what it took to find
 TIMES = 2  # as long as the exploration, a closed set
 SMALL = 5_000  # states: below, the time goes into writing the formulas down as programs, which no exploration needs
-CLOSED_SETS = ["append -n 8 --crashes 1", "insert -n 8 --breaks 1", "close -n 16 --breaks 2", "lanes -n 2 -m 3",
+CLOSED_SETS = ["append -n 8 --crashes 1", "insert -n 8 --breaks 1", "close -n 32 --breaks 2", "lanes -n 2 -m 3",
                "append -n 8 --spoil priority"]
 MEASURED = re.compile(r"(?P<what>.*?) +(?P<states>\d+) +\d+ +\d+ +(?P<exploring>[\d.]+) +(?P<confirming>[\d.]+) +"
                       r"(?P<ratio>[\d.]+) +(?P<outcome>agrees|differs)")
