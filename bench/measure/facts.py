@@ -42,25 +42,26 @@ def why_not(entry):
     return f"{settled.get('not-by-facts', 'no reason told')}; {settled['explored']:,} states"
 
 
-def answer_on(cairn, name, file, wrong):
-    """What the default engine says of all that the file asks; None, and a word on it, where it fails."""
+def of_one(cairn, name, file, differs, tally, wrong):
+    """Asks the default engine for all that the file asks. `differs` tells what is wrong with one verdict."""
     try:
         answer = cairn.prove(file, [])
     except Failure as failure:
         wrong.append(f"{name}: {failure}")
-        return None
-    print(f"{answer.seconds:9.3f} s  {answer.timing['solving']:9.3f} s solving  {name}", flush=True)
-    return answer
+        return
+    before = tally.by_facts, tally.proofs
+    for asked, entry in answer.properties.items():
+        wrong += [f"{name}, {asked}: {phrase}" for phrase in differs(asked, entry)]
+        if entry["verdict"] != "refuted":
+            tally.note(name, entry)
+    print(f"{tally.by_facts - before[0]} of {tally.proofs - before[1]} by facts {answer.timing['solving']:9.3f} s solving"
+          f" {answer.seconds:9.3f} s in all  {name}", flush=True)
 
 
 def of_models(cairn, options, wrong):
     tally = Tally()
     for path, name, stated in procedures(options.only):
-        answer = answer_on(cairn, name, path, wrong)
-        for asked, entry in answer.properties.items() if answer else ():
-            wrong += [f"{name}, {asked}: {phrase}" for phrase in differences(stated.get(asked), entry)]
-            if entry["verdict"] != "refuted":
-                tally.note(name, entry)
+        of_one(cairn, name, path, lambda asked, entry, stated=stated: differences(stated.get(asked), entry), tally, wrong)
     return tally
 
 
@@ -68,11 +69,8 @@ def of_rows(cairn, options, wrong):
     tally = Tally()
     with tempfile.TemporaryDirectory() as folder:
         for row in chosen_rows(options, MANAGEABLE):
-            answer = answer_on(cairn, row["model"], write_model(folder, row["model"]), wrong)
-            for asked, entry in answer.properties.items() if answer else ():
-                wrong += [f"{row['model']}, {asked}: {phrase}" for phrase in wrong_verdict(row, asked, entry)]
-                if entry["verdict"] != "refuted":
-                    tally.note(row["model"], entry)
+            of_one(cairn, row["model"], write_model(folder, row["model"]),
+                   lambda asked, entry, row=row: wrong_verdict(row, asked, entry), tally, wrong)
     return tally
 
 
