@@ -1,5 +1,6 @@
 """How long constraints alone take to refute, beside the exploration."""
 import re
+import subprocess
 import tempfile
 
 from .call import EXPLORING, Failure, why_undecided, write_model
@@ -9,6 +10,7 @@ from .tables import Table, Targets, number
 TIMES = 50
 FLOOR = 0.001  # seconds: what an exploration is taken to last at least; of less there is hardly anything but noise
 SIZE = 8
+IN_ALL = re.compile(r"^refuted by (?P<length>\d+) events in (?P<seconds>[\d.]+) s", re.MULTILINE)
 
 
 def spoilt_rows(options, size=None):
@@ -38,13 +40,35 @@ def time_of(part, cairn, file, asked, length, options):
     return answer.timing[part]
 
 
+def read_unrolling(text, length):
+    """Seconds that bench_unrolling tells of one refutation.
+
+    \\raises Failure  where it tells of none, or of one by another number of events
+    """
+    found = IN_ALL.search(text)
+    if not found or int(found["length"]) != length:
+        raise Failure(f"the unrolling does not end in a refutation by {length} events")
+    return float(found["seconds"])
+
+
+def unrolling_of(program, file, asked, length, time_limit):
+    """Seconds of CaDiCaL on runs of 0, 1, 2 … events, with no fact tried before."""
+    try:
+        told = subprocess.run([program, str(file), asked], check=True, capture_output=True, text=True, timeout=time_limit)
+    except subprocess.TimeoutExpired:
+        raise Failure(f"the unrolling takes more than {time_limit:g} s") from None
+    return read_unrolling(told.stdout, length)
+
+
 def run(cairn, options):
-    """Each refutation of a spoilt row by itself, by exploration and by constraints alone."""
+    """Each refutation of a spoilt row by itself, by exploration and by constraints alone (`solving`: facts are tried first,
+    then Z3 unrolls). Beside it what CaDiCaL takes for the unrolling alone."""
     rows = spoilt_rows(options, SIZE)
     if not rows:
         raise Failure("no spoilt row matches")
+    program = cairn.companion("bench_unrolling")
     table = Table([("model", max(len(r["model"]) for r in rows)), ("property", 19), ("length", 6), ("exploring s", 11),
-                   ("solving s", 10), ("times", 8)], words=2)
+                   ("solving s", 10), ("times", 8), ("unrolling s", 11)], words=2)
     targets = Targets()
     with tempfile.TemporaryDirectory() as folder:
         for row in rows:
@@ -54,12 +78,13 @@ def run(cairn, options):
                 try:
                     exploring = time_of("exploring", cairn, file, asked, length, EXPLORING)
                     solving = time_of("solving", cairn, file, asked, length, ["--engine", "solver"])
+                    unrolling = unrolling_of(program, file, asked, length, cairn.time_limit)
                 except Failure as failure:
                     targets.miss(f"{what}: {failure}")
                     continue
                 times = times_as_long(solving, exploring)
                 good = targets.judge(f"{what}: solving beside exploring", times, "times as long", TIMES)
                 table.line([row["model"], asked, number(length), f"{exploring:.5f}", f"{solving:.3f}", f"{times:.1f}",
-                            "" if good else "MISSED"])
+                            f"{unrolling:.3f}", "" if good else "MISSED"])
     print(f"Target: at most {TIMES} times as long as exploring, which is taken to last {FLOOR * 1e3:g} ms at least.")
     return targets.wrong

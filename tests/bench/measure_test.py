@@ -132,6 +132,13 @@ class Figures(unittest.TestCase):
         self.assertEqual(unrolling.times_as_long(0.05, 0.000001), unrolling.times_as_long(0.05, unrolling.FLOOR))
         self.assertEqual(unrolling.times_as_long(1, 0.5), 2)
 
+    def test_the_unrolling_alone(self):
+        text = "no-split: formulas written in 0.018 s\n   17       3923      22805      0.033\n{} in 0.098 s \n\n"
+        self.assertEqual(unrolling.read_unrolling(text.format("refuted by 18 events"), 18), 0.098)
+        for end in ("refuted by 17 events", "proved", "undecided"):
+            with self.assertRaises(Failure, msg=end):
+                unrolling.read_unrolling(text.format(end), 18)
+
     def judged(self, *lines):
         targets = tables.Targets()
         quietly(confirm.judge_closed_sets, "append", lines, targets)
