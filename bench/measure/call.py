@@ -55,6 +55,11 @@ class Run:
         self.properties = {label(p): p for p in self.document["properties"]}
         self.timing = self.document["timing"]
 
+    def taken(self, part):
+        """Seconds of a processor that a part took, which is what it takes on a quiet machine: its wall time, less the share
+        of it in which the whole call had to wait for a processor."""
+        return self.timing[part] * min(1, self.core / self.seconds)
+
 
 class Cairn:
     """The program, and how much of a processor it had for all calls together."""
@@ -86,7 +91,7 @@ class Cairn:
         if not self.seconds:
             return ""
         share = self.core / self.seconds
-        advice = "" if share > 0.9 else ": the machine is busy, and seconds are too many by as much"
+        advice = "" if share > 0.9 else ": the machine is busy, and wall times are too long by as much"
         return f"cairn had {share:.0%} of a processor while it ran{advice}."
 
 

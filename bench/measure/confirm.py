@@ -58,8 +58,8 @@ def judge_closed_sets(model, lines, targets):
         kind = "without faults" if "no faults" in found["what"] else "as asked"
         small = int(found["states"]) < SMALL
         print(f"{model:<30} {kind:<14} {int(found['states']):>9,} states  {found['exploring']:>9} ms exploring  "
-              f"{found['confirming']:>9} ms confirming  {float(found['ratio']):6.2f} times{'  (small: not judged)' if small else ''}",
-              flush=True)
+              f"{found['confirming']:>9} ms confirming  {float(found['ratio']):6.2f} times"
+              f"{'  (small: not judged)' if small else ''}", flush=True)
         if found["outcome"] != "agrees":
             targets.miss(f"{model}, {kind}: the formulas differ from the exploration")
         if not small:

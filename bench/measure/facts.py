@@ -87,5 +87,6 @@ def run(cairn, options):
             print(f"  {line}")
     print()
     for what, tally in tallies:
-        targets.note(f"proofs by facts of {what}, {tally.by_facts} of {tally.proofs}", tally.share, "%", SHARE, at_most=False)
+        targets.note(f"proofs by facts of {what}, {tally.by_facts} of {tally.proofs}", tally.share, "%", SHARE,
+                     at_most=False)
     return wrong + targets.wrong

@@ -45,10 +45,11 @@ def judge(stated, entry, timing, time_limit):
 def closing(counts, wrong):
     """The line that sums up."""
     proofs = sum(counts["proved", by] for by in ("facts", "unrolling", "states"))
-    told = ", ".join(f"{wrong[what]} {what}" for what in ("different", "undecided", "not confirmed", "by one engine alone"))
-    return (f"{counts['properties']} verdicts on {counts['procedures']} procedures: {proofs} proved ({counts['proved', 'facts']}"
-            f" by facts, {counts['proved', 'unrolling']} by unrolling, {counts['proved', 'states']} by states),"
-            f" {counts['refuted', 'refutation']} refuted. {told}, {wrong['failed']} failed.")
+    told = ", ".join(f"{wrong[what]} {what}"
+                     for what in ("different", "undecided", "not confirmed", "by one engine alone", "failed"))
+    return (f"{counts['properties']} verdicts on {counts['procedures']} procedures: {proofs} proved"
+            f" ({counts['proved', 'facts']} by facts, {counts['proved', 'unrolling']} by unrolling,"
+            f" {counts['proved', 'states']} by states), {counts['refuted', 'refutation']} refuted. {told}.")
 
 
 def run(cairn, options):
@@ -56,9 +57,9 @@ def run(cairn, options):
     shelf = procedures(options.only)
     if not shelf:
         raise Failure("no procedure of models/ matches")
-    table = Table([("procedure", max(len(name) for _, name, _ in shelf)), ("property", 19), ("verdict", 9), ("settled by", 30),
-                   ("confirmed", 9), ("length", 6), ("states", 9), ("seconds", 8)], words=5)
-    counts, faults_found, wrong = Counter(), Counter(), []
+    table = Table([("procedure", max(len(name) for _, name, _ in shelf)), ("property", 19), ("verdict", 9),
+                   ("settled by", 30), ("confirmed", 9), ("length", 6), ("states", 9), ("seconds", 8)], words=5)
+    counts, kinds, wrong = Counter(), Counter(), []
     for path, name, stated in shelf:
         counts["procedures"] += 1
         for asked, expected in stated.items():
@@ -66,18 +67,18 @@ def run(cairn, options):
             try:
                 answer = cairn.prove(path, [asked], BOTH)
             except Failure as failure:
-                faults_found["failed"] += 1
+                kinds["failed"] += 1
                 wrong.append(f"{name}, {asked}: {failure}")
                 continue
             entry = answer.properties[asked]
             counts[entry["verdict"], entry.get("settled", {}).get("by")] += 1
             found = judge(expected, entry, answer.timing, cairn.time_limit)
-            faults_found.update(what for what, _ in found)
+            kinds.update(what for what, _ in found)
             wrong += [f"{name}, {asked}: {phrase}" for _, phrase in found]
             settled = entry.get("settled", {})
             length = len(entry["events"]) if "events" in entry else None
             table.line([name, asked, entry["verdict"], words_of(entry), "yes" if settled.get("confirmed") else "no",
                         number(length), number(settled.get("explored")), f"{answer.seconds:.3f}",
                         "; ".join(phrase for _, phrase in found)])
-    print(closing(counts, faults_found))
+    print(closing(counts, kinds))
     return wrong

@@ -26,7 +26,7 @@ def times_as_long(solving, exploring):
 
 
 def time_of(part, cairn, file, asked, length, options):
-    """Seconds that `part` took to refute one property.
+    """Seconds of a processor that `part` took to refute one property.
 
     \\raises Failure  where it does not, or by so many events
     """
@@ -34,10 +34,10 @@ def time_of(part, cairn, file, asked, length, options):
     entry = answer.properties[asked]
     if entry["verdict"] != "refuted":
         reason = f" ({why_undecided(entry)})" if entry["verdict"] == "undecided" else ""
-        raise Failure(f"{entry['verdict']}{reason} after {answer.timing[part]:.1f} s of {part}")
+        raise Failure(f"{entry['verdict']}{reason} after {answer.taken(part):.1f} s of {part}")
     if len(entry["events"]) != length:
         raise Failure(f"refuted by {len(entry['events'])} events when {part}, the reference has {length}")
-    return answer.timing[part]
+    return answer.taken(part)
 
 
 def read_unrolling(text, length):

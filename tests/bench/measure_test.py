@@ -6,7 +6,6 @@
 import contextlib
 import io
 import json
-import os
 import subprocess
 import sys
 import tempfile
@@ -16,8 +15,8 @@ from pathlib import Path
 ROOT = Path(sys.argv.pop(1)).resolve()
 sys.path.insert(0, str(ROOT / "bench"))
 
-from measure import confirm, facts, models, rows, stated, tables, unrolling  # noqa: E402
-from measure.call import Failure  # noqa: E402
+from measure import confirm, facts, models, rows, speed, stated, tables, unrolling  # noqa: E402
+from measure.call import Failure, Run  # noqa: E402
 
 
 def proved(by="facts", confirmed=True, **more):
@@ -42,7 +41,8 @@ class Stated(unittest.TestCase):
     def test_the_lines_of_a_heading(self):
         text = ("# Words.\n# expect: no-split proved\n# expect: primary-stays proved vacuous\n"
                 "# expect: tolerates-loss=2 refuted 12\nprocedure: It\n# expect: no-clash proved\n")
-        self.assertEqual(stated.read_stated(text), {"no-split": ("proved", False, None), "primary-stays": ("proved", True, None),
+        self.assertEqual(stated.read_stated(text), {"no-split": ("proved", False, None),
+                                                    "primary-stays": ("proved", True, None),
                                                     "tolerates-loss=2": ("refuted", False, 12)})
 
     def test_a_line_that_is_no_expectation(self):
@@ -72,7 +72,8 @@ class Rows(unittest.TestCase):
     def test_verdict_and_length(self):
         self.assertEqual(rows.wrong_verdict(self.ROW, "no-split", refuted(1)), [])
         self.assertEqual(rows.wrong_verdict(self.ROW, "no-clash", proved()), [])
-        for name, entry in (("no-split", refuted(2)), ("no-split", proved()), ("no-clash", refuted(1)), ("no-clash", UNDECIDED)):
+        for name, entry in (("no-split", refuted(2)), ("no-split", proved()), ("no-clash", refuted(1)),
+                            ("no-clash", UNDECIDED)):
             self.assertTrue(rows.wrong_verdict(self.ROW, name, entry), f"{name} {entry}")
 
     def test_states(self):
@@ -128,6 +129,17 @@ class Figures(unittest.TestCase):
         quietly(targets.note, "few", 79, "%", 80, False)
         self.assertEqual(len(targets.wrong), 2)
 
+    def test_what_settled_a_property(self):
+        self.assertEqual(speed.outcome_of(proved()), speed.BY_FACTS)
+        for entry in (proved("states"), refuted(3), UNDECIDED):
+            self.assertNotEqual(speed.outcome_of(entry), speed.BY_FACTS)
+
+    def test_seconds_of_a_processor(self):
+        run = Run([sys.executable, "-c", "import json, time; time.sleep(0.3)\n"
+                                         "print(json.dumps({'properties': [], 'timing': {'solving': 10}}))"])
+        self.assertLess(run.taken("solving"), 10)
+        self.assertEqual(run.timing["solving"], 10)
+
     def test_an_exploration_lasts_a_while(self):
         self.assertEqual(unrolling.times_as_long(0.05, 0.000001), unrolling.times_as_long(0.05, unrolling.FLOOR))
         self.assertEqual(unrolling.times_as_long(1, 0.5), 2)
@@ -160,11 +172,12 @@ class Whole(unittest.TestCase):
         with tempfile.TemporaryDirectory() as folder:
             program = Path(folder) / "program"
             document = {"properties": [entry], "timing": {"exploring": 0, "replaying": 0, "solving": 0, "confirming": 0}}
-            program.write_text(f"#!{sys.executable}\nimport json, sys\nanswer = json.loads({json.dumps(json.dumps(document))})\n"
+            program.write_text(f"#!{sys.executable}\nimport json, sys\n"
+                               f"answer = json.loads({json.dumps(json.dumps(document))})\n"
                                "answer['properties'][0]['name'] = sys.argv[-1]\nprint(json.dumps(answer))\n")
             program.chmod(0o755)
-            return subprocess.run([sys.executable, "-B", ROOT / "bench" / "run", "--program", program, "--models", "--only",
-                                   "quickstart/append$"], capture_output=True, env={**os.environ, "LC_ALL": "C.UTF-8"}).returncode
+            return subprocess.run([sys.executable, "-B", ROOT / "bench" / "run", "--program", program, "--models",
+                                   "--only", "quickstart/append$"], capture_output=True).returncode
 
     def test_exit_status(self):
         self.assertEqual(self.status(proved()), 0)
