@@ -124,8 +124,8 @@ std::string render_json(const Model& model, const Report& answer, bool timing) {
   if (answer.findings) json["findings"] = report::json_of(model, *answer.findings);
   if (timing) {
     json["timing"] = {{"exploring", answer.timing.exploring},
-                      {"solving", answer.timing.solving},
                       {"replaying", answer.timing.replaying},
+                      {"solving", answer.timing.solving},
                       {"confirming", answer.timing.confirming}};
   }
   return report::in_one_line(json);

@@ -39,9 +39,8 @@ Term spent(Terms& terms, const SymbolicState& s) {
 
 Term in_order(Terms& terms, const SymbolicState& s) {
   std::vector<Term> all;
-  for_each_ordering(s.space(), [&](StepId before, StepId after) {
-    all.push_back(terms.implies(s.done(after), s.done(before)));
-  });
+  for_each_ordering(s.space(),
+                    [&](StepId before, StepId after) { all.push_back(terms.implies(s.done(after), s.done(before))); });
   return terms.all(all);
 }
 
@@ -147,9 +146,8 @@ bool fails_where(const system::Space& space, const Fact& fact, const Known& know
       std::all_of(fact.given.begin(), fact.given.end(), [&](const Within& claim) { return all_values(claim, true); });
   if (!applies) return false;
   if (fact.kind == Fact::Kind::within) {
-    return all_values(fact.holds, false) || std::any_of(fact.also.begin(), fact.also.end(), [&](const Within& claim) {
-             return all_values(claim, false);
-           });
+    return all_values(fact.holds, false) || std::any_of(fact.also.begin(), fact.also.end(),
+                                                        [&](const Within& claim) { return all_values(claim, false); });
   }
   if (fact.kind == Fact::Kind::order) {
     bool fails = false;

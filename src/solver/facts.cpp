@@ -48,7 +48,7 @@ struct Relation {
   std::unique_ptr<Solver> solver;
   Obligations obligations;
   StepReader reader;
-  std::map<std::size_t, Literal> assumed;     ///< by candidate: where it holds, the fact is demanded
+  std::map<std::size_t, Literal> assumed;      ///< by candidate: where it holds, the fact is demanded
   std::map<std::uint32_t, std::size_t> place;  ///< by the variable of `assumed`
   std::map<std::size_t, Literal> lost;         ///< by candidate: the event loses it
   std::optional<Obligations::Bad> bad;
@@ -227,7 +227,8 @@ class FactsProver::Search {
       if (!finds_loss(*relation_, taken_, taken_, used)) return;
       const StepReader::Step step = relation_->reader.read(true);
       const Values after = relation_->reader.after(step);
-      const auto first = std::ranges::find_if(taken_, [&](std::size_t place) { return fails(all_[place].fact, after); });
+      const auto first =
+          std::ranges::find_if(taken_, [&](std::size_t place) { return fails(all_[place].fact, after); });
       if (rule_out(step, relation_->obligations.lost(all_[*first].fact))) continue;
       drop_lost(after);
       is_excluded = false;
@@ -282,8 +283,8 @@ class FactsProver::Search {
     return true;
   }
 
-  /// Those of `facts` that the answers lean on, where events keep them; else, as `facts`, those that are not lost at once.
-  /// \returns nothing where they do not exclude the bad
+  /// Those of `facts` that the answers lean on, where events keep them; else, as `facts`, those that are not lost at
+  /// once. \returns nothing where they do not exclude the bad
   std::optional<Places> leaned_on(Relation& relation, Places& facts) {
     Places needed;
     if (find_bad(relation, facts, needed)) return std::nullopt;
@@ -302,8 +303,8 @@ class FactsProver::Search {
     return needed;
   }
 
-  /// Does without one fact after another, until none can be spared. Where that costs too much the facts that are left are
-  /// a proof as well.
+  /// Does without one fact after another, until none can be spared. Where that costs too much the facts that are left
+  /// are a proof as well.
   void minimise() {
     spent_ = 0;
     hard_ = prover_.bounds_.sparing;
@@ -328,7 +329,8 @@ class FactsProver::Search {
     spare_some_of({places.begin(), middle});
   }
 
-  /// Does without these, and without what events do not keep then, if what is left is a proof that is not hard to check.
+  /// Does without these, and without what events do not keep then, if what is left is a proof that is not hard to
+  /// check.
   bool spare(const Places& places) {
     Places fewer = without(taken_, places);
     std::unique_ptr<Relation> wider;
@@ -354,9 +356,9 @@ class FactsProver::Search {
   AskedProperty asked_;
   std::uint64_t last_question_;
   Places taken_;
-  Places helpers_;                     ///< of those, what was taken up to make questions easier
-  std::optional<std::uint64_t> hard_;  ///< the effort above which a question need not be answered
-  std::uint64_t spent_ = 0;   ///< effort
+  Places helpers_;                      ///< of those, what was taken up to make questions easier
+  std::optional<std::uint64_t> hard_;   ///< the effort above which a question need not be answered
+  std::uint64_t spent_ = 0;             ///< effort
   std::unique_ptr<Relation> relation_;  ///< of `taken_`
 };
 
@@ -413,7 +415,8 @@ std::variant<FactsProof, NoFactsProof> FactsProver::judged(const AskedProperty& 
     case Outcome::unknown:
       break;
   }
-  if (judge->cause() == Cause::failed) return NoFactsProof{NoFactsProof::Why::failed, Cause::failed, judge->complaint()};
+  if (judge->cause() == Cause::failed)
+    return NoFactsProof{NoFactsProof::Why::failed, Cause::failed, judge->complaint()};
   return NoFactsProof{NoFactsProof::Why::too_costly, judge->cause(), {}};
 }
 

@@ -37,11 +37,11 @@ struct FactsProof {
 
 /// What a search for a proof may cost.
 struct FactsBounds {
-  Bounds scout;                       ///< of all questions to the scout: time in all, effort for one property
-  Bounds judge;                       ///< of all questions to the judge: time in all, effort for one property
-  std::uint64_t questions = 2000;     ///< to the scout, for one property
-  std::uint64_t hard = 5'000;         ///< effort of a question above which all that bounds values is taken up as a help
-  std::uint64_t sparing = 2'000;      ///< effort of a question by which a fact is spared: it may be there to make it easy
+  Bounds scout;                    ///< of all questions to the scout: time in all, effort for one property
+  Bounds judge;                    ///< of all questions to the judge: time in all, effort for one property
+  std::uint64_t questions = 2000;  ///< to the scout, for one property
+  std::uint64_t hard = 5'000;      ///< effort of a question above which all that bounds values is taken up as a help
+  std::uint64_t sparing = 2'000;   ///< effort of a question by which a fact is spared: it may be there to make it easy
   std::uint64_t minimising = 10'000;  ///< effort of all these questions
 };
 

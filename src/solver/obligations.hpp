@@ -55,7 +55,8 @@ class Obligations {
   [[nodiscard]] Bad bad(const AskedProperty& asked);
   /// The property is broken before any event.
   [[nodiscard]] bool begins_bad(const AskedProperty& asked);
-  /// The settling passes that are written out are not enough after the event: the relation is not that of the semantics.
+  /// The settling passes that are written out are not enough after the event: the relation is not that of the
+  /// semantics.
   [[nodiscard]] system::Term unfinished() const { return system_.unfinished; }
 
  private:

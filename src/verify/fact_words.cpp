@@ -305,8 +305,7 @@ std::string family_words(const Space& space, const std::vector<Within>& claims) 
   std::vector<Alike> groups;
   for (const Within& claim : claims) {
     const std::string predicate = predicate_of(space, claim, true);
-    const auto same =
-        std::ranges::find_if(groups, [&](const Alike& group) { return group.predicate == predicate; });
+    const auto same = std::ranges::find_if(groups, [&](const Alike& group) { return group.predicate == predicate; });
     if (same == groups.end()) {
       groups.push_back({predicate, {claim.variable}});
     } else {
@@ -316,8 +315,8 @@ std::string family_words(const Space& space, const std::vector<Within>& claims) 
   Words sentences;
   for (const Alike& group : groups) {
     const bool alone = group.subjects.size() == 1;
-    sentences.push_back(fmt::format("{}{} {}", alone ? "" : "each of ", all_of(runs_of(space, group.subjects)),
-                                    group.predicate));
+    sentences.push_back(
+        fmt::format("{}{} {}", alone ? "" : "each of ", all_of(runs_of(space, group.subjects)), group.predicate));
   }
   return fmt::format("{}", fmt::join(sentences, "; "));
 }

@@ -117,7 +117,7 @@ namespace {
 /// What facts have in common that are told as one.
 struct Family {
   Kind kind;
-  std::size_t values;            ///< how many each variable may have
+  std::size_t values;             ///< how many each variable may have
   std::vector<std::int64_t> all;  ///< these values, where every variable has the same
   auto operator<=>(const Family&) const = default;
 };

@@ -90,10 +90,12 @@ TEST_CASE("a proof of nothing, and a question left open, say why") {
 
 TEST_CASE("times stand in the document only where they are asked for") {
   const Model model = quay("  - save: quay-1\n");
-  const Report report = proved(model, asking(Property::no_split));
+  Report report = proved(model, asking(Property::no_split));
+  report.timing = {.exploring = 1, .replaying = 2, .solving = 3, .confirming = 4};
   CHECK(render_json(model, report) == render_json(model, report));
   CHECK(!Json::parse(render_json(model, report)).contains("timing"));
-  CHECK(Json::parse(render_json(model, report, true))["timing"]["exploring"].is_number());
+  CHECK(Json::parse(render_json(model, report, true))["timing"].dump() ==
+        R"({"exploring":1.0,"replaying":2.0,"solving":3.0,"confirming":4.0})");
 }
 
 TEST_CASE("strings are escaped as RFC 8259, section 7 demands, and stay UTF-8") {
