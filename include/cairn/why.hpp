@@ -115,12 +115,9 @@ struct PropertyWhy {
   /// can be made smaller. When of each set its first await stays, all other idle ones can be left out together, unless
   /// the last set is of standing `unknown`.
   std::vector<LeftOut> one_of;
-};
-
-/// The parts that the proof of a property uses.
-struct Use {
-  AskedProperty asked;
-  std::vector<Part> parts;
+  /// Proved by facts: per fact of the proof, in the order of Settled::facts, the parts that make it true: those that it
+  /// speaks of, and those without which some event would lose it.
+  std::vector<std::vector<Part>> facts;
 };
 
 /// Another value of one of the platform's rules, and what it would do to the verdicts.
@@ -140,8 +137,8 @@ struct Why {
   Repairs repairs;                      ///< how to avoid the refutations
 };
 
-/// Settles every asked property, and asks why. The limits are for all of it: what is not settled by then is unknown.
-/// `uses` tells apart the parts that a proof uses from those that are idle. An error where `prove` has one.
-[[nodiscard]] Result<Why> why(const Model& model, const ProveOptions& options = {}, const std::vector<Use>& uses = {});
+/// Settles every asked property, and asks why. The limits are for all of it: what is not settled by then is unknown. An
+/// error where `prove` has one.
+[[nodiscard]] Result<Why> why(const Model& model, const ProveOptions& options = {});
 
 }  // namespace cairn

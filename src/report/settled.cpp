@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/text.hpp"
+#include "report/parts.hpp"
 #include "report/refutation.hpp"
 #include "report/words.hpp"
 
@@ -55,27 +56,49 @@ void tell_settled(Page& page, const Report& report) {
   }
 }
 
-void tell_facts(Page& page, const Report& report) {
-  std::vector<std::pair<std::vector<std::string>, std::vector<std::string>>> proofs;
-  for (const PropertyVerdict& p : report.properties) {
+namespace {
+
+/// What a proof says, in lines, and of which properties.
+struct Proof {
+  std::vector<std::string> lines;
+  std::vector<std::string> names;
+};
+
+// "once s5 is done, yard-3 has number 3 (s3, s4 before s5)."
+std::string line_of(const Model& model, const std::string& fact, const std::vector<Part>& parts) {
+  if (parts.empty()) return fact + ".";
+  return fmt::format("{} ({}).", fact, fmt::join(names_in(model, parts), ", "));
+}
+
+}  // namespace
+
+void tell_facts(Page& page, const Model& model, const Why& why) {
+  std::vector<Proof> proofs;
+  for (std::size_t i = 0; i < why.properties.size(); ++i) {
+    const PropertyVerdict& p = why.report.properties[i];
     if (p.verdict != Verdict::proved || p.settled.facts.empty()) continue;
-    const auto same =
-        std::find_if(proofs.begin(), proofs.end(), [&](const auto& proof) { return proof.first == p.settled.facts; });
-    if (same == proofs.end()) {
-      proofs.push_back({p.settled.facts, {name_with_k(p.asked)}});
-    } else {
-      same->second.push_back(name_with_k(p.asked));
+    Proof proof;
+    for (std::size_t f = 0; f < p.settled.facts.size(); ++f) {
+      const bool known = f < why.properties[i].facts.size();
+      proof.lines.push_back(
+          line_of(model, p.settled.facts[f], known ? why.properties[i].facts[f] : std::vector<Part>{}));
     }
+    const auto same =
+        std::find_if(proofs.begin(), proofs.end(), [&](const Proof& other) { return other.lines == proof.lines; });
+    Proof& told = same == proofs.end() ? proofs.emplace_back(std::move(proof)) : *same;
+    told.names.push_back(name_with_k(p.asked));
   }
   if (proofs.empty()) return;
   page.heading("The facts that the proofs stand on");
-  for (const auto& [facts, names] : proofs) {
+  for (const Proof& proof : proofs) {
     page.line();
-    page.paragraph(2, listed(names) + ":");
-    for (const std::string& fact : facts) page.entry(4, "-", 2, fact + ".");
+    page.paragraph(2, listed(proof.names) + ":");
+    for (const std::string& line : proof.lines) page.entry(4, "-", 2, line);
   }
   page.line();
-  page.paragraph(2, "Each holds at first and is kept by every event, which Z3 has shown with the state left free.",
+  page.paragraph(2,
+                 "Each holds at first and is kept by every event, which Z3 has shown with the state left free. In "
+                 "brackets: what of the procedure makes it so.",
                  Tone::faint);
 }
 

@@ -39,6 +39,18 @@ Json parts_of(const Model& model, const PropertyWhy& p) {
   return parts;
 }
 
+Json facts_of(const Model& model, const Settled& settled, const PropertyWhy& p) {
+  Json facts = Json::array();
+  for (std::size_t i = 0; i < settled.facts.size(); ++i) {
+    Json parts = Json::array();
+    if (i < p.facts.size()) {
+      for (const Part& part : p.facts[i]) parts.push_back(json_of(model, part));
+    }
+    facts.push_back({{"fact", settled.facts[i]}, {"parts", std::move(parts)}});
+  }
+  return facts;
+}
+
 Json one_of(const Model& model, const PropertyWhy& p) {
   Json sets = Json::array();
   for (const LeftOut& set : p.one_of) {
@@ -115,7 +127,7 @@ std::string render_why_json(const Model& model, const Why& why) {
       json["parts"] = parts_of(model, p);
       json["one-of"] = one_of(model, p);
       const Settled& settled = why.report.properties[i].settled;
-      if (settled.by == Settled::By::facts) json["facts"] = settled.facts;
+      if (settled.by == Settled::By::facts) json["facts"] = facts_of(model, settled, p);
     }
     properties.push_back(std::move(json));
   }

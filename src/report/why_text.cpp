@@ -9,6 +9,7 @@
 #include "report/layout.hpp"
 #include "report/narrate.hpp"
 #include "report/outcomes.hpp"
+#include "report/parts.hpp"
 #include "report/refutation.hpp"
 #include "report/repairs.hpp"
 #include "report/rests_on.hpp"
@@ -19,20 +20,10 @@ namespace cairn {
 
 namespace {
 
+using report::name_in;
+using report::names_in;
 using report::Page;
 using report::Tone;
-
-std::string name_in(const Model& model, const Part& part) {
-  if (part.kind != Part::Kind::ordering) return model[part.step].id;
-  return fmt::format("{} before {}", model[part.before].id, model[part.step].id);
-}
-
-std::vector<std::string> names_in(const Model& model, const std::vector<Part>& parts) {
-  std::vector<std::string> names;
-  names.reserve(parts.size());
-  for (const Part& part : parts) names.push_back(name_in(model, part));
-  return names;
-}
 
 // What is undecided for another reason is told one by one.
 bool met_a_limit(const PropertyVerdict& p) {
@@ -206,7 +197,7 @@ std::string render_why_text(const Model& model, const Why& why, const TextStyle&
   Page page(style);
   report::tell_repairs(page, model, why);
   PartsTeller(page, model, why).tell();
-  report::tell_facts(page, why.report);
+  report::tell_facts(page, model, why);
   tell_rules(page, model, why);
   tell_rest(page, model, why.report);
   return verdicts + "\n" + page.take();

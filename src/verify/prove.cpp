@@ -13,6 +13,7 @@
 #include "verify/emptiness.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
+#include "verify/told_proofs.hpp"
 
 namespace cairn {
 
@@ -38,9 +39,10 @@ class Timed {
 /// Settles one question: with one exploration, or with two where faults may strike and properties are asked without.
 class Prover {
  public:
-  Prover(const Model& model, const ProveOptions& options)
+  Prover(const Model& model, const ProveOptions& options, std::vector<verify::ToldProof>& proofs)
       : model_(model),
         options_(options),
+        proofs_(proofs),
         world_(model),
         question_(verify::question_of(model, options)),
         empty_(model),
@@ -157,6 +159,7 @@ class Prover {
         continue;
       }
       verify::tell(*proof, facts.space(), *verdict);
+      proofs_.push_back({verdict->asked, faults, proof->facts});
       verdict->settled.confirmed = all.every_state_visited;
       verdict->vacuous = vacuity(all, verdict->asked.property);
     }
@@ -247,6 +250,7 @@ class Prover {
 
   const Model& model_;
   const ProveOptions& options_;
+  std::vector<verify::ToldProof>& proofs_;
   semantics::World world_;
   Question question_;
   verify::Emptinesses empty_;
@@ -260,9 +264,14 @@ Diagnostics objections(const Model& model, const ProveOptions& options) {
   return verify::objections(model, verify::question_of(model, options));
 }
 
+Result<Report> verify::prove(const Model& model, const ProveOptions& options, std::vector<ToldProof>& proofs) {
+  if (Diagnostics problems = objections(model, question_of(model, options)); !problems.empty()) return problems;
+  return Prover(model, options, proofs).run();
+}
+
 Result<Report> prove(const Model& model, const ProveOptions& options) {
-  if (Diagnostics problems = objections(model, options); !problems.empty()) return problems;
-  return Prover(model, options).run();
+  std::vector<verify::ToldProof> proofs;
+  return verify::prove(model, options, proofs);
 }
 
 }  // namespace cairn

@@ -4,6 +4,7 @@
 #include "verify/why_repairs.hpp"
 #include "verify/why_rules.hpp"
 #include "verify/why_trials.hpp"
+#include "verify/why_uses.hpp"
 
 namespace cairn {
 
@@ -23,13 +24,16 @@ std::string_view name_of(Standing standing) {
   return {};
 }
 
-Result<Why> why(const Model& model, const ProveOptions& options, const std::vector<Use>& uses) {
+Result<Why> why(const Model& model, const ProveOptions& options) {
   const verify::Trials trials(options);
-  auto report = prove(model, options);
+  std::vector<verify::ToldProof> proofs;
+  auto report = verify::prove(model, options, proofs);
   if (!report) return report.problems();
   Why why;
   why.report = std::move(report).value();
-  for (const PropertyVerdict& p : why.report.properties) why.properties.push_back({p.asked, p.verdict, {}, {}});
+  for (const PropertyVerdict& p : why.report.properties) why.properties.push_back({p.asked, p.verdict, {}, {}, {}});
+  std::vector<verify::Uses> uses;
+  for (const verify::ToldProof& proof : proofs) uses.push_back(uses_of(model, proof, trials.left()));
   verify::try_parts(model, why.report, uses, trials, why.properties);
   why.rules = verify::try_rules(model, why.report, trials);
   why.repairs = verify::find_repairs(model, why.report, trials);

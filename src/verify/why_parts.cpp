@@ -61,7 +61,7 @@ class IdleAwaits {
 /// Goes through the parts one by one, and asks of each all properties at once.
 class PartTrials {
  public:
-  PartTrials(const Model& model, const Report& proof, const std::vector<Use>& uses, const Trials& trials,
+  PartTrials(const Model& model, const Report& proof, const std::vector<Uses>& uses, const Trials& trials,
              std::vector<PropertyWhy>& properties)
       : model_(model), proof_(proof), uses_(uses), trials_(trials), properties_(properties) {
     for (std::size_t i = 0; i < proof.properties.size(); ++i) {
@@ -74,6 +74,11 @@ class PartTrials {
   void run() {
     if (proved_.empty()) return;
     for (const Part& part : parts_of(model_)) leave_out(part);
+    for (const Uses& use : uses_) {
+      for (PropertyWhy& why : properties_) {
+        if (why.asked == use.asked) why.facts = use.by_fact;
+      }
+    }
     for (const std::size_t i : proved_) leave_out_awaits_together(i);
   }
 
@@ -89,7 +94,7 @@ class PartTrials {
   }
 
   [[nodiscard]] bool used(const AskedProperty& asked, const Part& part) const {
-    return std::any_of(uses_.begin(), uses_.end(), [&](const Use& use) {
+    return std::any_of(uses_.begin(), uses_.end(), [&](const Uses& use) {
       return use.asked == asked && std::find(use.parts.begin(), use.parts.end(), part) != use.parts.end();
     });
   }
@@ -106,7 +111,7 @@ class PartTrials {
 
   const Model& model_;
   const Report& proof_;
-  const std::vector<Use>& uses_;
+  const std::vector<Uses>& uses_;
   const Trials& trials_;
   std::vector<PropertyWhy>& properties_;
   std::vector<std::size_t> proved_;
@@ -115,7 +120,7 @@ class PartTrials {
 
 }  // namespace
 
-void try_parts(const Model& model, const Report& proof, const std::vector<Use>& uses, const Trials& trials,
+void try_parts(const Model& model, const Report& proof, const std::vector<Uses>& uses, const Trials& trials,
                std::vector<PropertyWhy>& properties) {
   PartTrials(model, proof, uses, trials, properties).run();
 }

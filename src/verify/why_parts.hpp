@@ -6,12 +6,13 @@
 
 #include "cairn/why.hpp"
 #include "verify/why_trials.hpp"
+#include "verify/why_uses.hpp"
 
 namespace cairn::verify {
 
-/// Fills `parts` and `one_of` of every property that `proof`, the report on `model` itself, has proved. `properties`
-/// stand as in `proof`.
-void try_parts(const Model& model, const Report& proof, const std::vector<Use>& uses, const Trials& trials,
+/// Fills `parts`, `one_of` and `facts` of every property that `proof`, the report on `model` itself, has proved.
+/// `properties` stand as in `proof`.
+void try_parts(const Model& model, const Report& proof, const std::vector<Uses>& uses, const Trials& trials,
                std::vector<PropertyWhy>& properties);
 
 }  // namespace cairn::verify

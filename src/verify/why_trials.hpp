@@ -19,6 +19,9 @@ class Trials {
   /// The report on `asked`, which is not empty. Where the limits are used up, all of it is undecided.
   [[nodiscard]] Report ask(const Model& variant, const std::vector<AskedProperty>& asked) const;
 
+  /// The limits that are left by now.
+  [[nodiscard]] Limits left() const;
+
  private:
   ProveOptions options_;
   explore::Watch watch_;

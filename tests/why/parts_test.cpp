@@ -120,13 +120,29 @@ properties: [no-refusal]
 
 TEST_CASE("a part that the proof uses is told from one that is idle") {
   const Model model = quickstart("append.yaml");
-  const AskedProperty asked{Property::primary_stays, 0};
-  const Part save{Part::Kind::step, step_named(model, "s4"), {}};
-  const Part lowered{Part::Kind::step, step_named(model, "s3"), {}};
-  const Why answer = why(model, asking(Property::primary_stays), {{asked, {save, lowered}}}).value();
+  const Why answer = why(model, asking(Property::primary_stays)).value();
+  // The proof speaks of what is saved in s4; without that step the property has another one.
   CHECK(part_named(model, answer, "s4").standing == Standing::used);
   CHECK(part_named(model, answer, "s3").standing == Standing::needed);
   CHECK(part_named(model, answer, "s6").standing == Standing::idle);
+}
+
+TEST_CASE("each fact comes with the parts that make it true") {
+  const Model model = quickstart("append.yaml");
+  const Why answer = why(model, asking(Property::primary_stays)).value();
+  const std::vector<std::string>& facts = answer.report.properties.front().settled.facts;
+  const PropertyWhy& property = answer.properties.front();
+  REQUIRE(property.facts.size() == facts.size());
+  const auto parts_of_fact = [&](const std::string& words) {
+    const auto fact = std::find(facts.begin(), facts.end(), words);
+    REQUIRE(fact != facts.end());
+    return names_of(model, property.facts[static_cast<std::size_t>(fact - facts.begin())]);
+  };
+  // Nothing in the procedure touches the priorities of the running stack, and no way to leave out a part does.
+  CHECK(parts_of_fact("yard-1 keeps priority 180; yard-2 keeps priority 120").empty());
+  // s2 is the await without which s3 meets a device that is still starting.
+  const Names up = parts_of_fact("between s2 and s3, yard-3 is up");
+  CHECK(std::find(up.begin(), up.end(), "s2") != up.end());
 }
 
 TEST_CASE("what a limit leaves open is unknown, with the reason") {

@@ -73,7 +73,7 @@ TEST_CASE("needed is refuted without the part, idle is proved without it, and th
     if (!model || !naive::explore(*model, most_states)) continue;
     const Report report = prove(*model, test::exploring()).value();
     std::vector<PropertyWhy> properties;
-    for (const PropertyVerdict& p : report.properties) properties.push_back({p.asked, p.verdict, {}, {}});
+    for (const PropertyVerdict& p : report.properties) properties.push_back({p.asked, p.verdict, {}, {}, {}});
     verify::try_parts(*model, report, {}, verify::Trials{ProveOptions()}, properties);
     for (const PropertyWhy& property : properties) {
       // One part a property is enough: which, is different from model to model.

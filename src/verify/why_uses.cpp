@@ -1,0 +1,145 @@
+#include "verify/why_uses.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include "solver/cadical_solver.hpp"
+#include "solver/step_found.hpp"
+#include "system/domains.hpp"
+
+namespace cairn::verify {
+
+namespace {
+
+using solver::Fact;
+using solver::Within;
+using system::Space;
+using system::VariableId;
+using Kind = system::Variable::Kind;
+
+/// Carries facts over to the procedure without some step.
+class WithoutStep {
+ public:
+  /// \param step  the one that is left out; nothing where all steps are left
+  WithoutStep(const Space& from, const Space& to, std::optional<StepId> step) : from_(from), to_(to), step_(step) {}
+
+  /// Nothing where the fact speaks of that step.
+  [[nodiscard]] std::optional<Fact> carried(Fact fact) const {
+    const auto carry_all = [this](std::vector<Within>& claims) {
+      return std::ranges::all_of(claims, [this](Within& claim) { return carry(claim.variable); });
+    };
+    const bool has_claim = fact.kind == Fact::Kind::within || fact.kind == Fact::Kind::differ;
+    if (!carry_all(fact.given) || !carry_all(fact.also)) return {};
+    if (has_claim && !carry(fact.holds.variable)) return {};
+    if (fact.kind == Fact::Kind::differ && !carry(fact.other)) return {};
+    return fact;
+  }
+
+ private:
+  // Only what stands behind the steps' own variables changes its place.
+  bool carry(VariableId& v) const {
+    if (!step_) return true;
+    const system::Variable& variable = from_[v];
+    if (variable.kind == Kind::done) {
+      if (variable.place == step_->value) return false;
+      v = to_.done(StepId(variable.place - (variable.place > step_->value ? 1 : 0)));
+    } else if (variable.kind == Kind::left) {
+      v = to_.left(static_cast<system::Fault>(variable.place));
+    } else if (variable.kind == Kind::halted) {
+      v = to_.halted();
+    }
+    return true;
+  }
+
+  const Space& from_;
+  const Space& to_;
+  std::optional<StepId> step_;
+};
+
+/// The facts of a proof in the procedure without a part.
+class Trial {
+ public:
+  Trial(const Model& variant, const ToldProof& proof, const std::vector<std::optional<Fact>>& facts,
+        const Limits& limits)
+      : facts_(facts),
+        solver_(solver::make_cadical_solver(limits.interrupt)),
+        obligations_({variant, proof.faults, system::stated_domains(variant, proof.faults)}, present(facts), *solver_),
+        reader_(obligations_) {
+    bounds_.effort = 10'000;
+    bounds_.seconds = limits.seconds;
+    for (const Fact& fact : present(facts)) obligations_.demand(fact);
+  }
+
+  /// Which of the facts some event loses.
+  std::vector<bool> lost() {
+    std::vector<bool> lost(facts_.size(), false);
+    while (finds_another(lost)) {
+      const solver::Values after = reader_.after(reader_.read(true));
+      system::System& system = obligations_.system();
+      for (std::size_t i = 0; i < facts_.size(); ++i) {
+        lost[i] = lost[i] || (facts_[i] && fails_in(system.terms, system.space, *facts_[i], after));
+      }
+    }
+    return lost;
+  }
+
+  bool is_bad(const AskedProperty& asked) {
+    const solver::Obligations::Bad bad = obligations_.bad(asked);
+    std::vector<solver::Literal> assumed{obligations_.literal_of(bad.term)};
+    if (bad.on_the_way) assumed.push_back(obligations_.event());
+    return solver_->check(assumed, bounds_) == solver::Outcome::satisfiable;
+  }
+
+ private:
+  static std::vector<Fact> present(const std::vector<std::optional<Fact>>& facts) {
+    std::vector<Fact> all;
+    for (const std::optional<Fact>& fact : facts) {
+      if (fact) all.push_back(*fact);
+    }
+    return all;
+  }
+
+  bool finds_another(const std::vector<bool>& lost) {
+    std::vector<system::Term> cases;
+    for (std::size_t i = 0; i < facts_.size(); ++i) {
+      if (facts_[i] && !lost[i]) cases.push_back(obligations_.lost(*facts_[i]));
+    }
+    const system::Term any = obligations_.system().terms.any(cases);
+    if (any == system::never) return false;
+    const std::vector<solver::Literal> assumed{obligations_.event(), obligations_.literal_of(any)};
+    return solver_->check(assumed, bounds_) == solver::Outcome::satisfiable;
+  }
+
+  const std::vector<std::optional<Fact>>& facts_;
+  std::unique_ptr<solver::Solver> solver_;
+  solver::Obligations obligations_;
+  solver::StepReader reader_;
+  solver::Bounds bounds_;
+};
+
+}  // namespace
+
+Uses uses_of(const Model& model, const ToldProof& proof, const Limits& limits) {
+  Uses uses{proof.asked, {}, std::vector<std::vector<Part>>(proof.facts.size())};
+  const Space space(model, proof.faults);
+  for (const Part& part : parts_of(model)) {
+    const Model variant = without(model, {part});
+    const Space variant_space(variant, proof.faults);
+    const bool is_step = part.kind != Part::Kind::ordering;
+    const WithoutStep without_step(space, variant_space, is_step ? std::optional(part.step) : std::nullopt);
+    std::vector<std::optional<Fact>> facts;
+    for (const Fact& fact : proof.facts) facts.push_back(without_step.carried(fact));
+    Trial trial(variant, proof, facts, limits);
+    const std::vector<bool> lost = trial.lost();
+    bool is_used = trial.is_bad(proof.asked);
+    for (std::size_t i = 0; i < facts.size(); ++i) {
+      if (facts[i] && !lost[i]) continue;
+      uses.by_fact[i].push_back(part);
+      is_used = true;
+    }
+    if (is_used) uses.parts.push_back(part);
+  }
+  return uses;
+}
+
+}  // namespace cairn::verify
