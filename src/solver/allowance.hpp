@@ -20,6 +20,12 @@ struct Unanswered {
   std::string complaint;
 };
 
+/// What `bounds` leave when so much time has passed. The count of effort is each solver's own.
+[[nodiscard]] inline Bounds left_of(Bounds bounds, std::chrono::duration<double> elapsed) {
+  if (bounds.seconds) bounds.seconds = std::max(0.0, *bounds.seconds - elapsed.count());
+  return bounds;
+}
+
 /// Puts questions to a solver whose time and effort are bounded all together, from the construction on.
 class Allowance {
  public:
@@ -35,9 +41,7 @@ class Allowance {
 
  private:
   [[nodiscard]] Bounds left() const {
-    Bounds bounds = all_;
-    const std::chrono::duration<double> elapsed = std::chrono::steady_clock::now() - start_;
-    if (bounds.seconds) bounds.seconds = std::max(0.0, *bounds.seconds - elapsed.count());
+    Bounds bounds = left_of(all_, std::chrono::steady_clock::now() - start_);
     if (bounds.effort) bounds.effort = *bounds.effort - std::min(*bounds.effort, solver_.effort() - effort_before_);
     return bounds;
   }

@@ -9,6 +9,7 @@
 #include "solver/allowance.hpp"
 #include "solver/clauses.hpp"
 #include "solver/decode.hpp"
+#include "solver/passes.hpp"
 #include "solver/preference.hpp"
 
 namespace cairn::solver {
@@ -19,8 +20,6 @@ using system::Term;
 using system::Terms;
 
 namespace {
-
-constexpr const char* passes_are_few = "the formulas have too few settling passes for a state that can be reached";
 
 /// One property asked of one system.
 class Question {
@@ -93,7 +92,7 @@ class Question {
       if (allowance_.can(choice.assumed)) return refute(choice, t + 1);
       clauses_.require(terms().implies(bad, unfinished));
     }
-    exclude_unfinished(unfinished);
+    demand_enough_passes(unfinished, clauses_, allowance_);
   }
 
   void look_at_rest(std::size_t t) {
@@ -107,15 +106,7 @@ class Question {
       }
       if (allowance_.can(choice.assumed)) return refute(choice, t);
     }
-    exclude_unfinished(unfinished);
-  }
-
-  // Where the passes are not enough, the relation is not that of the semantics.
-  void exclude_unfinished(Term unfinished) {
-    if (unfinished == system::never) return;
-    const Literal literal = clauses_.literal_of(unfinished);
-    if (allowance_.can({{literal}})) throw Unanswered{Cause::none, passes_are_few};
-    solver_.add({!literal});
+    demand_enough_passes(unfinished, clauses_, allowance_);
   }
 
   /// The model that the solver has found begins with `length` events that refute the property.
@@ -175,10 +166,12 @@ BoundedAnswer check_bounded(Unroller& unroller, Solver& solver, const AskedPrope
 
 BoundedAnswer check_bounded(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge,
                             const AskedProperty& asked, const BoundedLimits& limits) {
+  const auto start = std::chrono::steady_clock::now();
   BoundedAnswer answer = check_bounded(unroller, *scout(), asked, limits);
   if (answer.verdict != Verdict::proved) return answer;
   BoundedLimits quietly = limits;
   quietly.progress = {};
+  quietly.bounds = left_of(limits.bounds, std::chrono::steady_clock::now() - start);
   BoundedAnswer judged = check_bounded(unroller, *judge(), asked, quietly);
   const bool agree = judged.verdict == Verdict::proved && judged.depths.size() == answer.depths.size();
   if (judged.verdict != Verdict::undecided && !agree) {

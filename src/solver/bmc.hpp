@@ -36,7 +36,7 @@ struct BoundedAnswer {
 
 /// How far to go and at what price.
 struct BoundedLimits {
-  Bounds bounds;                                   ///< of all questions on the property together
+  Bounds bounds;                                   ///< of all questions on the property together; effort: a solver
   std::optional<std::size_t> length;               ///< longest runs to look at
   std::function<void(const DepthCost&)> progress;  ///< called after each depth; may be empty
 };
