@@ -13,6 +13,7 @@
 #include "verify/emptiness.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
+#include "verify/vacuity.hpp"
 
 namespace cairn {
 
@@ -203,7 +204,7 @@ class Prover {
     }
   }
 
-  // Both ways must agree on verdict and length; where one is undecided, the other stands, not confirmed.
+  // Both ways must agree on verdict, length and vacuity; where one is undecided, the other stands, not confirmed.
   void compare(const FaultBudget& faults, const Verdicts& verdicts) {
     std::vector<PropertyVerdict> others;
     for (const PropertyVerdict* verdict : verdicts) others.emplace_back().asked = verdict->asked;
@@ -226,17 +227,7 @@ class Prover {
 
   // Semantics 6.e
   [[nodiscard]] std::string vacuity(const explore::Exploration& all, Property property) const {
-    switch (property) {
-      case Property::primary_stays:
-        return all.a_kept_device_led ? "" : "no device of keep ever leads";
-      case Property::no_refusal:
-        return model_.procedure.steps.empty() ? "there is no step" : "";
-      case Property::survives_cold_start:
-      case Property::tolerates_loss:
-        return all.a_run_completed ? "" : "no run is complete";
-      default:
-        return "";
-    }
+    return verify::vacuity(model_, property, {all.a_kept_device_led, all.a_run_completed});
   }
 
   const Model& model_;
