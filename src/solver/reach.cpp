@@ -19,8 +19,8 @@ namespace {
 /// One sight in the runs of one system.
 class Search {
  public:
-  Search(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds)
-      : unroller_(unroller), clauses_(unroller.system().terms, solver), allowance_(solver, bounds) {
+  Search(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds, const RunLengths& known)
+      : unroller_(unroller), clauses_(unroller.system().terms, solver), allowance_(solver, bounds), known_(known) {
     System& system = unroller.system();
     if (sight == Sight::complete_at_rest) {
       at_rest_ = system.complete_at_rest();
@@ -48,15 +48,18 @@ class Search {
   void look_at_all_lengths() {
     for (std::size_t t = 0;; ++t) {
       if (is_met(unroller_.at(t, at_rest_), system::never, t)) return;
+      if (t == known_.longest) return find_never(t);
       clauses_.require(unroller_.one_event(t));
       const Term unfinished = unroller_.at(t, unroller_.system().unfinished);
       if (is_met(unroller_.at(t, on_the_way_), unfinished, t + 1)) return;
       demand_enough_passes(unfinished, clauses_, allowance_);
-      if (allowance_.can({})) continue;
-      answer_.outcome = ReachAnswer::Outcome::never;
-      answer_.length = t;
-      return;
+      if (t >= known_.some && !allowance_.can({})) return find_never(t);
     }
+  }
+
+  void find_never(std::size_t length) {
+    answer_.outcome = ReachAnswer::Outcome::never;
+    answer_.length = length;
   }
 
   /// \param seen        the sight, after `length` events
@@ -73,22 +76,25 @@ class Search {
   Unroller& unroller_;
   Clauses clauses_;
   Allowance allowance_;
+  RunLengths known_;
   Term at_first_, on_the_way_, at_rest_;
   ReachAnswer answer_;
 };
 
 }  // namespace
 
-ReachAnswer look_for(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds) {
-  return Search(unroller, solver, sight, bounds).answer();
+ReachAnswer look_for(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds, const RunLengths& known) {
+  return Search(unroller, solver, sight, bounds, known).answer();
 }
 
 ReachAnswer look_for(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge, Sight sight,
-                     const Bounds& bounds) {
+                     const Bounds& bounds, const RunLengths& known) {
   const auto start = std::chrono::steady_clock::now();
-  const ReachAnswer answer = look_for(unroller, *scout(), sight, bounds);
+  const ReachAnswer answer = look_for(unroller, *scout(), sight, bounds, known);
   if (answer.outcome != ReachAnswer::Outcome::never) return answer;
-  ReachAnswer judged = look_for(unroller, *judge(), sight, left_of(bounds, std::chrono::steady_clock::now() - start));
+  const RunLengths found{answer.length, known.longest};
+  ReachAnswer judged =
+      look_for(unroller, *judge(), sight, left_of(bounds, std::chrono::steady_clock::now() - start), found);
   const bool agree = judged.outcome == ReachAnswer::Outcome::never && judged.length == answer.length;
   if (judged.outcome != ReachAnswer::Outcome::unknown && !agree) {
     throw Contradiction("two solvers disagree on the runs that make a proof speak of something");

@@ -4,9 +4,6 @@
 #include <utility>
 
 #include "explore/limits.hpp"
-#include "solver/bmc.hpp"
-#include "solver/cadical_solver.hpp"
-#include "solver/z3_solver.hpp"
 #include "verify/fact_words.hpp"
 #include "verify/solver_limits.hpp"
 #include "verify/vacuity.hpp"
@@ -30,15 +27,8 @@ class Left {
   explore::Watch watch_;
 };
 
-void settle_by_unrolling(const Model& model, const FaultBudget& faults, const Limits& limits,
-                         PropertyVerdict& verdict) {
-  system::System system(model, faults, system::static_domains(model, faults));
-  solver::Unroller unroller(system);
-  solver::BoundedLimits bounds;
-  bounds.bounds = bounds_of(limits);
-  solver::BoundedAnswer answer = check_bounded(
-      unroller, [&] { return solver::make_cadical_solver(limits.interrupt); },
-      [&] { return solver::make_z3_solver(limits.interrupt); }, verdict.asked, bounds);
+void settle_by_unrolling(ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict) {
+  solver::BoundedAnswer answer = unrolling.check(verdict.asked, limits);
   verdict.verdict = answer.verdict;
   switch (answer.verdict) {
     case Verdict::refuted:
@@ -46,7 +36,7 @@ void settle_by_unrolling(const Model& model, const FaultBudget& faults, const Li
       return;
     case Verdict::proved:
       verdict.settled.by = Settled::By::unrolling;
-      verdict.settled.length = answer.depths.empty() ? 0 : answer.depths.size() - 1;
+      verdict.settled.length = answer.depths.size() - 1;
       return;
     case Verdict::undecided:
       return leave_undecided(answer.cause, std::move(answer.complaint), verdict);
@@ -62,15 +52,14 @@ void tell(const ProvedByFacts& proof, const system::Space& space, PropertyVerdic
   for (const solver::Fact& fact : proof.facts) verdict.settled.facts.push_back(words_of(space, fact));
 }
 
-void settle_by_constraints(const Model& model, const FaultBudget& faults, ByFacts& facts, const Limits& limits,
-                           PropertyVerdict& verdict) {
+void settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict) {
   const Left left(limits);
   if (const auto proof = facts.prove(verdict.asked)) {
     tell(*proof, facts.space(), verdict);
   } else {
-    settle_by_unrolling(model, faults, left.now(), verdict);
+    settle_by_unrolling(unrolling, left.now(), verdict);
   }
-  if (verdict.verdict == Verdict::proved) settle_vacuity(model, faults, left.now(), verdict);
+  if (verdict.verdict == Verdict::proved) settle_vacuity(unrolling, left.now(), verdict);
 }
 
 }  // namespace cairn::verify

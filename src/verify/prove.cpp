@@ -9,6 +9,7 @@
 #include "verify/audit.hpp"
 #include "verify/by_constraints.hpp"
 #include "verify/by_facts.hpp"
+#include "verify/by_unrolling.hpp"
 #include "verify/closed_set.hpp"
 #include "verify/emptiness.hpp"
 #include "verify/question.hpp"
@@ -195,10 +196,11 @@ class Prover {
 
   void by_constraints(const FaultBudget& faults, const Verdicts& verdicts) {
     ByFacts facts(model_, faults, options_.limits);
+    verify::ByUnrolling unrolling(model_, faults);
     for (PropertyVerdict* verdict : verdicts) {
       {
         const Timed timed(report_.timing.solving);
-        settle_by_constraints(model_, faults, facts, options_.limits, *verdict);
+        settle_by_constraints(facts, unrolling, options_.limits, *verdict);
       }
       if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
     }

@@ -10,9 +10,6 @@
 #include "explore/sentry.hpp"
 #include "semantics/events.hpp"
 #include "semantics/state.hpp"
-#include "solver/cadical_solver.hpp"
-#include "solver/reach.hpp"
-#include "solver/z3_solver.hpp"
 #include "verify/audit.hpp"
 #include "verify/solver_limits.hpp"
 
@@ -34,14 +31,6 @@ std::optional<Sight> sight_for(Property property) {
     default:
       return {};
   }
-}
-
-ReachAnswer ask(const Model& model, const FaultBudget& faults, const Limits& limits, Sight sight) {
-  system::System system(model, faults, system::static_domains(model, faults));
-  solver::Unroller unroller(system);
-  return look_for(
-      unroller, [&] { return solver::make_cadical_solver(limits.interrupt); },
-      [&] { return solver::make_z3_solver(limits.interrupt); }, sight, bounds_of(limits));
 }
 
 /// Whether the concrete semantics, too, meets the sight at the end of these events.
@@ -79,15 +68,15 @@ std::string vacuity(const Model& model, Property property, const Met& met) {
   }
 }
 
-void settle_vacuity(const Model& model, const FaultBudget& faults, const Limits& limits, PropertyVerdict& verdict) {
+void settle_vacuity(ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict) {
   Met met;
   if (const auto sight = sight_for(verdict.asked.property)) {
-    ReachAnswer answer = ask(model, faults, limits, *sight);
+    ReachAnswer answer = unrolling.look_for(*sight, limits);
     if (answer.outcome == ReachAnswer::Outcome::unknown) {
       return leave_undecided(answer.cause, std::move(answer.complaint), verdict);
     }
     const bool is_met = answer.outcome == ReachAnswer::Outcome::met;
-    if (is_met && !walks_to(*sight, model, faults, answer.events)) {
+    if (is_met && !walks_to(*sight, unrolling.model(), unrolling.faults(), answer.events)) {
       return claim_nothing(fmt::format("the constraints have a run of {} events that makes the proof speak of "
                                        "something; replayed, it does not",
                                        answer.events.size()),
@@ -95,7 +84,7 @@ void settle_vacuity(const Model& model, const FaultBudget& faults, const Limits&
     }
     met = {is_met, is_met};
   }
-  verdict.vacuous = vacuity(model, verdict.asked.property, met);
+  verdict.vacuous = vacuity(unrolling.model(), verdict.asked.property, met);
 }
 
 }  // namespace cairn::verify

@@ -7,6 +7,7 @@
 #include "cairn/model.hpp"
 #include "cairn/options.hpp"
 #include "cairn/verdict.hpp"
+#include "verify/by_unrolling.hpp"
 
 namespace cairn::verify {
 
@@ -21,8 +22,7 @@ struct Met {
 
 /// Settles by constraints whether the proof in `verdict` holds of nothing. Where a limit ends the search before that is
 /// known, the verdict is undecided by this limit: a proof whose worth is not known is not told as one.
-/// \param faults  those that the property is asked under
 /// \throws Contradiction  where two solvers disagree
-void settle_vacuity(const Model& model, const FaultBudget& faults, const Limits& limits, PropertyVerdict& verdict);
+void settle_vacuity(ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict);
 
 }  // namespace cairn::verify

@@ -129,7 +129,9 @@ TEST_CASE("where a limit ends the search, the verdict is undecided by it, and no
     verdict.verdict = Verdict::proved;
     verdict.settled.by = Settled::By::facts;
     verdict.settled.facts = {"yard-1 stays up"};
-    verify::settle_vacuity(follower_kept(), {}, limits, verdict);
+    const Model model = follower_kept();
+    verify::ByUnrolling unrolling(model, {});
+    verify::settle_vacuity(unrolling, limits, verdict);
     return verdict;
   };
   CHECK(settled_within({}).verdict == Verdict::proved);
