@@ -3,13 +3,13 @@
 #pragma once
 
 #include <algorithm>
-#include <chrono>
 #include <cstdint>
 #include <span>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "solver/deadline.hpp"
 #include "solver/solver.hpp"
 
 namespace cairn::solver {
@@ -20,16 +20,11 @@ struct Unanswered {
   std::string complaint;
 };
 
-/// What `bounds` leave when so much time has passed. The count of effort is each solver's own.
-[[nodiscard]] inline Bounds left_of(Bounds bounds, std::chrono::duration<double> elapsed) {
-  if (bounds.seconds) bounds.seconds = std::max(0.0, *bounds.seconds - elapsed.count());
-  return bounds;
-}
-
 /// Puts questions to a solver whose time and effort are bounded all together, from the construction on.
 class Allowance {
  public:
-  Allowance(Solver& solver, const Bounds& all) : solver_(solver), all_(all), effort_before_(solver.effort()) {}
+  Allowance(Solver& solver, const Bounds& all)
+      : solver_(solver), all_(all), effort_before_(solver.effort()), deadline_(all.seconds) {}
 
   /// Whether all clauses can hold together with the assumptions.
   /// \throws Unanswered
@@ -41,7 +36,8 @@ class Allowance {
 
  private:
   [[nodiscard]] Bounds left() const {
-    Bounds bounds = left_of(all_, std::chrono::steady_clock::now() - start_);
+    Bounds bounds = all_;
+    bounds.seconds = deadline_.left();
     if (bounds.effort) bounds.effort = *bounds.effort - std::min(*bounds.effort, solver_.effort() - effort_before_);
     return bounds;
   }
@@ -49,7 +45,7 @@ class Allowance {
   Solver& solver_;
   Bounds all_;
   std::uint64_t effort_before_;
-  std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
+  Deadline deadline_;
 };
 
 }  // namespace cairn::solver

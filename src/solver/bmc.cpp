@@ -167,13 +167,13 @@ BoundedAnswer check_bounded(Unroller& unroller, Solver& solver, const AskedPrope
 
 BoundedAnswer check_bounded(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge,
                             const AskedProperty& asked, const BoundedLimits& limits) {
-  const auto start = std::chrono::steady_clock::now();
+  const Deadline deadline(limits.bounds.seconds);
   BoundedAnswer answer = check_bounded(unroller, *scout(), asked, limits);
   if (answer.verdict != Verdict::proved) return answer;
   BoundedLimits quietly = limits;
   quietly.progress = {};
   if (!answer.depths.empty()) quietly.known.some = answer.depths.size() - 1;
-  quietly.bounds = left_of(limits.bounds, std::chrono::steady_clock::now() - start);
+  quietly.bounds.seconds = deadline.left();
   BoundedAnswer judged = check_bounded(unroller, *judge(), asked, quietly);
   const bool agree = judged.verdict == Verdict::proved && judged.depths.size() == answer.depths.size();
   if (judged.verdict != Verdict::undecided && !agree) {

@@ -1,6 +1,5 @@
 #include "solver/reach.hpp"
 
-#include <chrono>
 #include <vector>
 
 #include "base/contradiction.hpp"
@@ -89,12 +88,13 @@ ReachAnswer look_for(Unroller& unroller, Solver& solver, Sight sight, const Boun
 
 ReachAnswer look_for(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge, Sight sight,
                      const Bounds& bounds, const RunLengths& known) {
-  const auto start = std::chrono::steady_clock::now();
+  const Deadline deadline(bounds.seconds);
   const ReachAnswer answer = look_for(unroller, *scout(), sight, bounds, known);
   if (answer.outcome != ReachAnswer::Outcome::never) return answer;
   const RunLengths found{answer.length, known.longest};
-  ReachAnswer judged =
-      look_for(unroller, *judge(), sight, left_of(bounds, std::chrono::steady_clock::now() - start), found);
+  Bounds rest = bounds;
+  rest.seconds = deadline.left();
+  ReachAnswer judged = look_for(unroller, *judge(), sight, rest, found);
   const bool agree = judged.outcome == ReachAnswer::Outcome::never && judged.length == answer.length;
   if (judged.outcome != ReachAnswer::Outcome::unknown && !agree) {
     throw Contradiction("two solvers disagree on the runs that make a proof speak of something");

@@ -1,9 +1,8 @@
 #include "verify/by_constraints.hpp"
 
-#include <algorithm>
 #include <utility>
 
-#include "explore/limits.hpp"
+#include "solver/deadline.hpp"
 #include "verify/fact_words.hpp"
 #include "verify/solver_limits.hpp"
 #include "verify/vacuity.hpp"
@@ -11,21 +10,6 @@
 namespace cairn::verify {
 
 namespace {
-
-/// What is left of the limits of a call as time goes by.
-class Left {
- public:
-  explicit Left(const Limits& limits) : limits_(limits) {}
-  [[nodiscard]] Limits now() const {
-    Limits left = limits_;
-    if (left.seconds) left.seconds = std::max(0.0, *left.seconds - watch_.seconds());
-    return left;
-  }
-
- private:
-  Limits limits_;
-  explore::Watch watch_;
-};
 
 void settle_by_unrolling(ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict) {
   solver::BoundedAnswer answer = unrolling.check(verdict.asked, limits);
@@ -53,13 +37,18 @@ void tell(const ProvedByFacts& proof, const system::Space& space, PropertyVerdic
 }
 
 void settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict) {
-  const Left left(limits);
+  const solver::Deadline deadline(limits.seconds);
+  const auto left = [&] {
+    Limits rest = limits;
+    rest.seconds = deadline.left();
+    return rest;
+  };
   if (const auto proof = facts.prove(verdict.asked)) {
     tell(*proof, facts.space(), verdict);
   } else {
-    settle_by_unrolling(unrolling, left.now(), verdict);
+    settle_by_unrolling(unrolling, left(), verdict);
   }
-  if (verdict.verdict == Verdict::proved) settle_vacuity(unrolling, left.now(), verdict);
+  if (verdict.verdict == Verdict::proved) settle_vacuity(unrolling, left(), verdict);
 }
 
 }  // namespace cairn::verify

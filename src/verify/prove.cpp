@@ -6,6 +6,7 @@
 
 #include "base/contradiction.hpp"
 #include "explore/explore.hpp"
+#include "solver/deadline.hpp"
 #include "verify/audit.hpp"
 #include "verify/by_constraints.hpp"
 #include "verify/by_facts.hpp"
@@ -46,7 +47,8 @@ class Prover {
         world_(model),
         question_(verify::question_of(model, options)),
         empty_(model),
-        guard_(options.limits, options.progress) {}
+        guard_(options.limits, options.progress),
+        deadline_(options.limits.seconds) {}
 
   Report run() {
     report_.faults = question_.faults;
@@ -195,15 +197,22 @@ class Prover {
   }
 
   void by_constraints(const FaultBudget& faults, const Verdicts& verdicts) {
-    ByFacts facts(model_, faults, options_.limits);
+    ByFacts facts(model_, faults, limits_left());
     verify::ByUnrolling unrolling(model_, faults);
     for (PropertyVerdict* verdict : verdicts) {
       {
         const Timed timed(report_.timing.solving);
-        settle_by_constraints(facts, unrolling, options_.limits, *verdict);
+        settle_by_constraints(facts, unrolling, limits_left(), *verdict);
       }
       if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
     }
+  }
+
+  // The limits of the call, less the time that has passed.
+  [[nodiscard]] Limits limits_left() const {
+    Limits left = options_.limits;
+    left.seconds = deadline_.left();
+    return left;
   }
 
   // Both ways must agree on verdict, length and vacuity; where one is undecided, the other stands, not confirmed.
@@ -238,6 +247,7 @@ class Prover {
   Question question_;
   verify::Emptinesses empty_;
   explore::Guard guard_;
+  solver::Deadline deadline_;
   Report report_;
 };
 
