@@ -136,6 +136,17 @@ TEST_CASE("megabytes bound a hard question of Z3") {
   CHECK(solver->cause() == Cause::memory);
 }
 
+TEST_CASE("without any time left not even an easy question is begun") {
+  for_each_maker([](const Make& make) {
+    const auto solver = make(nullptr);
+    const Literal a = solver->declare();
+    solver->add({a});
+    CHECK(solver->check({}, {.seconds = 0, .effort = {}, .megabytes = {}}) == Outcome::unknown);
+    CHECK(solver->cause() == Cause::time);
+    CHECK(solver->check({}, {}) == Outcome::satisfiable);
+  });
+}
+
 // What CaDiCaL is held to is all that the process has on the heap.
 TEST_CASE("megabytes bound a question of CaDiCaL before it is begun" * doctest::skip(allocator_is_replaced)) {
   const std::vector<char> ballast(2'000'000);
