@@ -79,10 +79,10 @@ class Question {
   bool look_at(std::size_t t) {
     if (speaks_of_goal(asked_.property)) look_at_rest(t);
     if (is_long_enough(t)) return true;
-    if (t == limits_.known.longest) return false;
+    if (t == limits_.longest) return false;
     clauses_.require(unroller_.one_event(t));
     look_at_event(t);
-    return is_long_enough(t) || t < limits_.known.some || allowance_.can({});
+    return is_long_enough(t) || allowance_.can({});
   }
 
   void look_at_event(std::size_t t) {
@@ -172,7 +172,6 @@ BoundedAnswer check_bounded(Unroller& unroller, const SolverMaker& scout, const 
   if (answer.verdict != Verdict::proved) return answer;
   BoundedLimits quietly = limits;
   quietly.progress = {};
-  if (!answer.depths.empty()) quietly.known.some = answer.depths.size() - 1;
   quietly.bounds.seconds = deadline.left();
   BoundedAnswer judged = check_bounded(unroller, *judge(), asked, quietly);
   const bool agree = judged.verdict == Verdict::proved && judged.depths.size() == answer.depths.size();

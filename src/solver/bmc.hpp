@@ -9,7 +9,6 @@
 #include <vector>
 
 #include "cairn/verdict.hpp"
-#include "solver/run_lengths.hpp"
 #include "solver/solver.hpp"
 #include "solver/unroller.hpp"
 
@@ -39,7 +38,7 @@ struct BoundedAnswer {
 struct BoundedLimits {
   Bounds bounds;                                   ///< of all questions on the property together; effort: a solver
   std::optional<std::size_t> length;               ///< longest runs to look at
-  RunLengths known;                                ///< beforehand
+  std::optional<std::size_t> longest;              ///< no run has more events: judged before, and not asked again
   std::function<void(const DepthCost&)> progress;  ///< called after each depth; may be empty
 };
 

@@ -18,8 +18,8 @@ namespace {
 /// One sight in the runs of one system.
 class Search {
  public:
-  Search(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds, const RunLengths& known)
-      : unroller_(unroller), clauses_(unroller.system().terms, solver), allowance_(solver, bounds), known_(known) {
+  Search(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds, std::optional<std::size_t> longest)
+      : unroller_(unroller), clauses_(unroller.system().terms, solver), allowance_(solver, bounds), longest_(longest) {
     System& system = unroller.system();
     if (sight == Sight::complete_at_rest) {
       at_rest_ = system.complete_at_rest();
@@ -47,12 +47,12 @@ class Search {
   void look_at_all_lengths() {
     for (std::size_t t = 0;; ++t) {
       if (is_met(unroller_.at(t, at_rest_), system::never, t)) return;
-      if (t == known_.longest) return find_never(t);
+      if (t == longest_) return find_never(t);
       clauses_.require(unroller_.one_event(t));
       const Term unfinished = unroller_.at(t, unroller_.system().unfinished);
       if (is_met(unroller_.at(t, on_the_way_), unfinished, t + 1)) return;
       demand_enough_passes(unfinished, clauses_, allowance_);
-      if (t >= known_.some && !allowance_.can({})) return find_never(t);
+      if (!allowance_.can({})) return find_never(t);
     }
   }
 
@@ -75,26 +75,26 @@ class Search {
   Unroller& unroller_;
   Clauses clauses_;
   Allowance allowance_;
-  RunLengths known_;
+  std::optional<std::size_t> longest_;
   Term at_first_, on_the_way_, at_rest_;
   ReachAnswer answer_;
 };
 
 }  // namespace
 
-ReachAnswer look_for(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds, const RunLengths& known) {
-  return Search(unroller, solver, sight, bounds, known).answer();
+ReachAnswer look_for(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds,
+                     std::optional<std::size_t> longest) {
+  return Search(unroller, solver, sight, bounds, longest).answer();
 }
 
 ReachAnswer look_for(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge, Sight sight,
-                     const Bounds& bounds, const RunLengths& known) {
+                     const Bounds& bounds, std::optional<std::size_t> longest) {
   const Deadline deadline(bounds.seconds);
-  const ReachAnswer answer = look_for(unroller, *scout(), sight, bounds, known);
+  const ReachAnswer answer = look_for(unroller, *scout(), sight, bounds, longest);
   if (answer.outcome != ReachAnswer::Outcome::never) return answer;
-  const RunLengths found{answer.length, known.longest};
   Bounds rest = bounds;
   rest.seconds = deadline.left();
-  ReachAnswer judged = look_for(unroller, *judge(), sight, rest, found);
+  ReachAnswer judged = look_for(unroller, *judge(), sight, rest, longest);
   const bool agree = judged.outcome == ReachAnswer::Outcome::never && judged.length == answer.length;
   if (judged.outcome != ReachAnswer::Outcome::unknown && !agree) {
     throw Contradiction("two solvers disagree on the runs that make a proof speak of something");

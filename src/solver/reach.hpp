@@ -8,7 +8,6 @@
 #include <string>
 
 #include "cairn/verdict.hpp"
-#include "solver/run_lengths.hpp"
 #include "solver/solver.hpp"
 #include "solver/unroller.hpp"
 
@@ -35,16 +34,17 @@ struct ReachAnswer {
 };
 
 /// Looks at runs of 0, 1, 2 … events, until one meets it or no run is longer.
-/// \param solver  without clauses; used up by the question
-/// \param bounds  of all questions together
+/// \param solver   without clauses; used up by the question
+/// \param bounds   of all questions together
+/// \param longest  no run has more events: judged before, and not asked again
 [[nodiscard]] ReachAnswer look_for(Unroller& unroller, Solver& solver, Sight sight, const Bounds& bounds,
-                                   const RunLengths& known = {});
+                                   std::optional<std::size_t> longest = {});
 
 /// The same with two solvers: where a quick one (the scout) has found no such run, another (the judge) goes through all
 /// lengths anew and decides. A run that was found is walked by whoever relies on it, and needs no judge.
 /// \param bounds  of all questions together; effort: of each solver
 /// \throws Contradiction  where the judge finds the scout wrong
 [[nodiscard]] ReachAnswer look_for(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge, Sight sight,
-                                   const Bounds& bounds, const RunLengths& known = {});
+                                   const Bounds& bounds, std::optional<std::size_t> longest = {});
 
 }  // namespace cairn::solver

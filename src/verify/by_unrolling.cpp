@@ -29,16 +29,16 @@ solver::Unroller& ByUnrolling::unroller() {
 solver::BoundedAnswer ByUnrolling::check(const AskedProperty& asked, const Limits& limits) {
   solver::BoundedLimits bounded;
   bounded.bounds = bounds_of(limits);
-  bounded.known = lengths_;
+  bounded.longest = longest_;
   solver::BoundedAnswer answer = check_bounded(unroller(), scout(limits), judge(limits), asked, bounded);
-  if (answer.verdict == Verdict::proved) lengths_ = solver::no_run_exceeds(answer.depths.size() - 1);
+  if (answer.verdict == Verdict::proved) longest_ = answer.depths.size() - 1;
   return answer;
 }
 
 solver::ReachAnswer ByUnrolling::look_for(solver::Sight sight, const Limits& limits) {
   solver::ReachAnswer answer =
-      solver::look_for(unroller(), scout(limits), judge(limits), sight, bounds_of(limits), lengths_);
-  if (answer.outcome == solver::ReachAnswer::Outcome::never) lengths_ = solver::no_run_exceeds(answer.length);
+      solver::look_for(unroller(), scout(limits), judge(limits), sight, bounds_of(limits), longest_);
+  if (answer.outcome == solver::ReachAnswer::Outcome::never) longest_ = answer.length;
   return answer;
 }
 

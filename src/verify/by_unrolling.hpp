@@ -2,7 +2,9 @@
 /// Runs laid out one event after the other, for the properties that one budget of faults is asked with.
 #pragma once
 
+#include <cstddef>
 #include <memory>
+#include <optional>
 
 #include "cairn/options.hpp"
 #include "cairn/verdict.hpp"
@@ -32,7 +34,7 @@ class ByUnrolling {
   FaultBudget faults_;
   std::unique_ptr<system::System> system_;  ///< built when it is needed
   std::unique_ptr<solver::Unroller> unroller_;
-  solver::RunLengths lengths_;
+  std::optional<std::size_t> longest_;  ///< no run has more events
 };
 
 }  // namespace cairn::verify

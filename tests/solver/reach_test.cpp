@@ -152,6 +152,19 @@ TEST_CASE("a question without an answer leaves it unknown, and says why") {
   CHECK(scripted.used_up());
 }
 
+TEST_CASE("that no run is longer is not asked where it is known") {
+  const Model model = follower();
+  Bench bench(model);
+  const auto cadical = scout();
+  const ReachAnswer asked = look_for(bench.unroller, *cadical, Sight::kept_device_leads, {});
+  ScriptedSolver scripted;
+  for (std::size_t t = 0; t < asked.length; ++t) scripted.then({.outcome = Outcome::satisfiable});
+  const ReachAnswer told = look_for(bench.unroller, scripted, Sight::kept_device_leads, {}, asked.length);
+  CHECK(told.outcome == ReachAnswer::Outcome::never);
+  CHECK(told.length == asked.length);
+  CHECK(scripted.used_up());
+}
+
 TEST_CASE("bounds hold for all questions together") {
   const Model model = follower();
   Bench bench(model);
