@@ -90,7 +90,7 @@ ReachAnswer look_for(Unroller& unroller, Solver& solver, Sight sight, const Boun
 ReachAnswer look_for(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge, Sight sight,
                      const Bounds& bounds, std::optional<std::size_t> longest) {
   const Deadline deadline(bounds.seconds);
-  const ReachAnswer answer = look_for(unroller, *scout(), sight, bounds, longest);
+  ReachAnswer answer = look_for(unroller, *scout(), sight, bounds, longest);
   if (answer.outcome != ReachAnswer::Outcome::never) return answer;
   Bounds rest = bounds;
   rest.seconds = deadline.left();
