@@ -22,8 +22,9 @@ struct Progress {
 
 /// What may end a run early. Whatever is not settled by then is undecided, with the reason.
 struct Limits {
-  std::optional<double> seconds;           ///< Wall clock, from the call on; 0 or more.
-  std::optional<std::uint64_t> megabytes;  ///< Of memory for the states (10^6 bytes each); 1 or more.
+  std::optional<double> seconds;  ///< Wall clock, from the call on; 0 or more.
+  /// Of memory for the states (10^6 bytes each), or for constraints (docs/trust.md says what is counted); 1 or more.
+  std::optional<std::uint64_t> megabytes;
   const std::atomic<bool>* interrupt =
       nullptr;  ///< Becomes true when the caller wants an end, for instance from a signal handler.
 };
@@ -33,7 +34,7 @@ enum class Engine : std::uint8_t {
   automatic,  ///< explores, then proves by facts what is not refuted, else by the closed set of states
   explore,    ///< states alone
   solver,     ///< constraints alone: no exploration takes part
-  both,       ///< `explore` and `solver`, which must agree on verdict and length
+  both,       ///< `explore` and `solver`, which must agree on verdict, length and vacuity
 };
 
 struct ProveOptions {

@@ -9,6 +9,7 @@
 #include "solver/allowance.hpp"
 #include "solver/clauses.hpp"
 #include "solver/decode.hpp"
+#include "solver/passes.hpp"
 #include "solver/preference.hpp"
 
 namespace cairn::solver {
@@ -19,8 +20,6 @@ using system::Term;
 using system::Terms;
 
 namespace {
-
-constexpr const char* passes_are_few = "the formulas have too few settling passes for a state that can be reached";
 
 /// One property asked of one system.
 class Question {
@@ -80,6 +79,7 @@ class Question {
   bool look_at(std::size_t t) {
     if (speaks_of_goal(asked_.property)) look_at_rest(t);
     if (is_long_enough(t)) return true;
+    if (t == limits_.longest) return false;
     clauses_.require(unroller_.one_event(t));
     look_at_event(t);
     return is_long_enough(t) || allowance_.can({});
@@ -93,7 +93,7 @@ class Question {
       if (allowance_.can(choice.assumed)) return refute(choice, t + 1);
       clauses_.require(terms().implies(bad, unfinished));
     }
-    exclude_unfinished(unfinished);
+    demand_enough_passes(unfinished, clauses_, allowance_);
   }
 
   void look_at_rest(std::size_t t) {
@@ -107,15 +107,7 @@ class Question {
       }
       if (allowance_.can(choice.assumed)) return refute(choice, t);
     }
-    exclude_unfinished(unfinished);
-  }
-
-  // Where the passes are not enough, the relation is not that of the semantics.
-  void exclude_unfinished(Term unfinished) {
-    if (unfinished == system::never) return;
-    const Literal literal = clauses_.literal_of(unfinished);
-    if (allowance_.can({{literal}})) throw Unanswered{Cause::none, passes_are_few};
-    solver_.add({!literal});
+    demand_enough_passes(unfinished, clauses_, allowance_);
   }
 
   /// The model that the solver has found begins with `length` events that refute the property.
@@ -175,10 +167,12 @@ BoundedAnswer check_bounded(Unroller& unroller, Solver& solver, const AskedPrope
 
 BoundedAnswer check_bounded(Unroller& unroller, const SolverMaker& scout, const SolverMaker& judge,
                             const AskedProperty& asked, const BoundedLimits& limits) {
+  const Deadline deadline(limits.bounds.seconds);
   BoundedAnswer answer = check_bounded(unroller, *scout(), asked, limits);
   if (answer.verdict != Verdict::proved) return answer;
   BoundedLimits quietly = limits;
   quietly.progress = {};
+  quietly.bounds.seconds = deadline.left();
   BoundedAnswer judged = check_bounded(unroller, *judge(), asked, quietly);
   const bool agree = judged.verdict == Verdict::proved && judged.depths.size() == answer.depths.size();
   if (judged.verdict != Verdict::undecided && !agree) {

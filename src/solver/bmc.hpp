@@ -36,8 +36,9 @@ struct BoundedAnswer {
 
 /// How far to go and at what price.
 struct BoundedLimits {
-  Bounds bounds;                                   ///< of all questions on the property together
+  Bounds bounds;                                   ///< of all questions on the property together; effort: a solver
   std::optional<std::size_t> length;               ///< longest runs to look at
+  std::optional<std::size_t> longest;              ///< no run has more events: judged before, and not asked again
   std::function<void(const DepthCost&)> progress;  ///< called after each depth; may be empty
 };
 

@@ -4,6 +4,8 @@
 #include <cadical.hpp>
 #include <chrono>
 
+#include "base/heap.hpp"
+
 namespace cairn::solver {
 
 namespace {
@@ -29,6 +31,7 @@ class Stop final : public CaDiCaL::Terminator {
     cause = Cause::none;
     bounds_ = bounds;
     learned_before_ = counter_.learned;
+    looks_ = 0;
     start_ = std::chrono::steady_clock::now();
   }
   [[nodiscard]] std::uint64_t spent() const { return counter_.learned - learned_before_; }
@@ -41,17 +44,25 @@ class Stop final : public CaDiCaL::Terminator {
   Cause cause = Cause::none;  ///< the limit that was met
 
  private:
-  [[nodiscard]] Cause look() const {
+  [[nodiscard]] Cause look() {
     if (interrupt_ != nullptr && interrupt_->load(std::memory_order_relaxed)) return Cause::interrupted;
     if (bounds_.effort && spent() >= *bounds_.effort) return Cause::effort;
     const std::chrono::duration<double> elapsed = std::chrono::steady_clock::now() - start_;
-    return bounds_.seconds && elapsed.count() >= *bounds_.seconds ? Cause::time : Cause::none;
+    if (bounds_.seconds && elapsed.count() >= *bounds_.seconds) return Cause::time;
+    return holds_too_much() ? Cause::memory : Cause::none;
+  }
+
+  // Walking the heap takes longer than the other looks, and it grows slowly beside the pace of these.
+  [[nodiscard]] bool holds_too_much() {
+    constexpr std::uint64_t looks_between = 256;
+    return bounds_.megabytes && looks_++ % looks_between == 0 && heap_in_use() / 1'000'000 >= *bounds_.megabytes;
   }
 
   const std::atomic<bool>* interrupt_;
   const Counter& counter_;
   Bounds bounds_;
   std::uint64_t learned_before_ = 0;
+  std::uint64_t looks_ = 0;  ///< since the question began
   std::chrono::steady_clock::time_point start_;
 };
 

@@ -246,17 +246,16 @@ class FactsProver::Search {
     if (!ask(*relation_, relation_->reader.denial(step, target))) {
       reason = relation_->reader.told(relation_->solver->core());
     }
-    std::optional<std::size_t> chosen;
-    for (std::size_t place = 0; place < all_.size(); ++place) {
-      if (!all_[place].live || !fails(all_[place].fact, step.before)) continue;
-      if (!chosen) chosen = place;
-      if (!fails_where(prover_.space_, all_[place].fact, reason)) continue;
-      chosen = place;
-      break;
-    }
-    if (!chosen) return false;
-    taken_.insert(std::lower_bound(taken_.begin(), taken_.end(), *chosen), *chosen);
-    if (is_built_in(*chosen)) relation_ = relation_of(taken_);
+    const auto first_where = [&](const auto& holds) {
+      std::size_t place = 0;
+      while (place < all_.size() && !(all_[place].live && holds(all_[place].fact))) ++place;
+      return place;
+    };
+    std::size_t chosen = first_where([&](const Fact& fact) { return fails_where(prover_.space_, fact, reason); });
+    if (chosen == all_.size()) chosen = first_where([&](const Fact& fact) { return fails(fact, step.before); });
+    if (chosen == all_.size()) return false;
+    taken_.insert(std::lower_bound(taken_.begin(), taken_.end(), chosen), chosen);
+    if (is_built_in(chosen)) relation_ = relation_of(taken_);
     return true;
   }
 

@@ -55,18 +55,19 @@ Outcome find_hole(const Subject& subject, const AskedProperty& asked, const std:
     return term_of(system.terms, system.first.end, fact) == system::always;
   });
   if (obligations.begins_bad(asked) || !begins_with_facts) return Outcome::satisfiable;
-  std::vector<Term> wrong{obligations.unfinished()};
+  std::vector<Term> lost{obligations.unfinished()};
   for (const Fact& fact : facts) {
     obligations.demand(fact);
-    wrong.push_back(obligations.lost(fact));
+    lost.push_back(obligations.lost(fact));
   }
   const Obligations::Bad bad = obligations.bad(asked);
-  if (bad.on_the_way) wrong.push_back(bad.term);
-  const std::vector<Literal> with_an_event{obligations.event(), obligations.literal_of(system.terms.any(wrong))};
-  const Outcome outcome = solver.check(with_an_event, bounds);
-  if (outcome != Outcome::unsatisfiable || bad.on_the_way) return outcome;
-  const std::vector<Literal> at_rest{obligations.literal_of(bad.term)};
-  return solver.check(at_rest, bounds);
+  for (const Obligations::Bad& each : {Obligations::Bad{system.terms.any(lost), true}, bad}) {
+    if (each.term == system::never) continue;
+    std::vector<Literal> assumed{obligations.literal_of(each.term)};
+    if (each.on_the_way) assumed.push_back(obligations.event());
+    if (const Outcome outcome = solver.check(assumed, bounds); outcome != Outcome::unsatisfiable) return outcome;
+  }
+  return Outcome::unsatisfiable;
 }
 
 }  // namespace cairn::solver

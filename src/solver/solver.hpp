@@ -42,9 +42,10 @@ enum class Cause : std::uint8_t { none, time, memory, interrupted, effort, faile
 
 /// What one question may cost.
 struct Bounds {
-  std::optional<double> seconds;           ///< wall clock
-  std::optional<std::uint64_t> effort;     ///< the solver's own count of steps: the same on every machine
-  std::optional<std::uint64_t> megabytes;  ///< of 10^6 bytes, in use by all solvers of the process together
+  std::optional<double> seconds;        ///< wall clock
+  std::optional<std::uint64_t> effort;  ///< the solver's own count of steps: the same on every machine
+  /// Of 10^6 bytes, in use by all solvers of the process together; more may be counted where the solver cannot tell.
+  std::optional<std::uint64_t> megabytes;
 };
 
 /// Clauses are only ever added. Not to be used from two threads at once; other solvers may be used meanwhile.

@@ -66,6 +66,7 @@ class Z3Solver final : public Solver {
     opposites_ = opposites_among(assumptions_);
     if (!failed_) cause_ = Cause::none;
     if (!failed_ && interrupted()) cause_ = Cause::interrupted;
+    if (cause_ == Cause::none && bounds.seconds && *bounds.seconds <= 0) cause_ = Cause::time;
     if (bounds.effort == 0) cause_ = Cause::effort;
     if (cause_ != Cause::none) return Outcome::unknown;
     if (!opposites_.empty()) return Outcome::unsatisfiable;

@@ -164,8 +164,25 @@ Term System::broken_at_first(Property property) {
   return terms.any(cases);
 }
 
+Term System::kept_device_leads_on_the_way() {
+  std::vector<Term> cases{terms.both(!stirs, a_kept_device_leads(terms, quiet))};
+  for (const Stage& stage : stirred.stages) cases.push_back(terms.both(stirs, a_kept_device_leads(terms, stage.state)));
+  cases.push_back(terms.both(stirs, a_kept_device_leads(terms, stirred.end)));
+  return terms.any(cases);
+}
+
+Term System::kept_device_leads_at_first() {
+  std::vector<Term> cases{a_kept_device_leads(terms, first.end)};
+  for (const Stage& stage : first.stages) cases.push_back(a_kept_device_leads(terms, stage.state));
+  return terms.any(cases);
+}
+
 RestBreach System::broken_at_rest(const AskedProperty& asked) {
   return system::broken_at_rest(terms, now.state, now_derived, asked, passes);
+}
+
+Term System::complete_at_rest() {
+  return terms.both(at_rest(terms, now.state, now_derived), complete(terms, now.state));
 }
 
 }  // namespace cairn::system

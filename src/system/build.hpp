@@ -59,8 +59,14 @@ struct System {
   [[nodiscard]] Term broken_on_the_way(Property property);
   /// The property is broken in the initial state, before or after it settles: depth zero. A constant.
   [[nodiscard]] Term broken_at_first(Property property);
+  /// 6.e: a device of `keep` leads in a state that the event leaves, or in one after a pass (4.6).
+  [[nodiscard]] Term kept_device_leads_on_the_way();
+  /// 6.e: a device of `keep` leads in the initial state, before or after it settles. A constant.
+  [[nodiscard]] Term kept_device_leads_at_first();
   /// 6.6 to 6.8, of `now`, settled.
   [[nodiscard]] RestBreach broken_at_rest(const AskedProperty& asked);
+  /// 6.e: `now`, settled, is complete and at rest.
+  [[nodiscard]] Term complete_at_rest();
 };
 
 /// What the variable `happens` of an event is called: "step s3", "crashed yard-2".

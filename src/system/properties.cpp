@@ -112,6 +112,12 @@ Term broken_by(Terms& terms, const SymbolicState& s, const Derived& derived, con
   return terms.both(!no, takes_down);
 }
 
+Term a_kept_device_leads(Terms& terms, const SymbolicState& s) {
+  std::vector<Term> cases;
+  for (const DeviceId d : s.space().model().procedure.keep) cases.push_back(s.leads(d));
+  return terms.any(cases);
+}
+
 namespace {
 
 Term stack_together(Terms& terms, const Space& space, const Derived& derived) {

@@ -18,6 +18,9 @@ namespace cairn::system {
 [[nodiscard]] Term broken_by(Terms& terms, const SymbolicState& s, const Derived& derived, const Event& event,
                              Property property);
 
+/// 6.2, vacuity (6.e): a device of `keep` leads.
+[[nodiscard]] Term a_kept_device_leads(Terms& terms, const SymbolicState& s);
+
 /// 6.b: the goal holds. Demands that the procedure has one.
 [[nodiscard]] Term goal(Terms& terms, const SymbolicState& s, const Derived& derived);
 

@@ -11,6 +11,8 @@ void claim_nothing(std::string disagreement, PropertyVerdict& verdict) {
   verdict.verdict = Verdict::undecided;
   verdict.reason = Reason::contradiction;
   verdict.events.clear();
+  verdict.settled = {};
+  verdict.vacuous.clear();
   verdict.contradiction = std::move(disagreement);
 }
 
@@ -41,8 +43,9 @@ void confirm_refutation(const Model& model, const FaultBudget& faults, PropertyV
 namespace {
 
 std::string summary(const PropertyVerdict& verdict) {
-  if (verdict.verdict != Verdict::refuted) return std::string(name_of(verdict.verdict));
-  return fmt::format("refuted in {} events", verdict.events.size());
+  if (verdict.verdict == Verdict::refuted) return fmt::format("refuted in {} events", verdict.events.size());
+  if (verdict.vacuous.empty()) return std::string(name_of(verdict.verdict));
+  return fmt::format("{} of nothing ({})", name_of(verdict.verdict), verdict.vacuous);
 }
 
 }  // namespace

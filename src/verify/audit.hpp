@@ -15,8 +15,9 @@ void judge_refutation(const Model& model, const FaultBudget& faults, Trace event
 /// undecided by contradiction, with what they say in words.
 void confirm_refutation(const Model& model, const FaultBudget& faults, PropertyVerdict& verdict);
 
-/// Two answers of different engines on one property: `verdict` is confirmed where they agree on verdict and length, and
-/// claims nothing where they do not. Where `other` alone has an answer, it is taken; where neither has, none is.
+/// Two answers of different engines on one property: `verdict` is confirmed where they agree on verdict, length and
+/// vacuity, and claims nothing where they do not. Where `other` alone has an answer, it is taken; where neither has,
+/// none is.
 void reconcile(const PropertyVerdict& other, PropertyVerdict& verdict);
 
 /// No verdict on this property, since two ways to it disagree.

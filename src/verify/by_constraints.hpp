@@ -6,15 +6,15 @@
 #include "cairn/options.hpp"
 #include "cairn/verdict.hpp"
 #include "verify/by_facts.hpp"
+#include "verify/by_unrolling.hpp"
 
 namespace cairn::verify {
 
-/// Settles the property of `verdict`: by facts that the text alone suggests, else by runs of one length after the
-/// other. A refutation is left in `verdict` as found, to be judged by the caller; a proof is told with how it came
-/// about. \param faults  what may strike: nothing where the property is asked without faults \throws Contradiction
-/// where two solvers disagree
-void settle_by_constraints(const Model& model, const FaultBudget& faults, ByFacts& facts, const Limits& limits,
-                           PropertyVerdict& verdict);
+/// Settles the property of `verdict`: by a refutation that is found quickly, by facts that the text alone suggests, else
+/// by runs of one length after the other. A refutation is left in `verdict` as found, to be judged by the caller; a proof is told with how it came
+/// about, and whether it holds of nothing. \param facts, unrolling  under the faults that the property is asked with
+/// \throws Contradiction  where two solvers disagree
+void settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict);
 
 /// Tells a proof by facts in `verdict`.
 void tell(const solver::FactsProof& proof, const system::Space& space, PropertyVerdict& verdict);

@@ -9,11 +9,13 @@
 #include "verify/audit.hpp"
 #include "verify/by_constraints.hpp"
 #include "verify/by_facts.hpp"
+#include "verify/by_unrolling.hpp"
 #include "verify/closed_set.hpp"
 #include "verify/emptiness.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
 #include "verify/told_proofs.hpp"
+#include "verify/vacuity.hpp"
 
 namespace cairn {
 
@@ -203,16 +205,17 @@ class Prover {
 
   void by_constraints(const FaultBudget& faults, const Verdicts& verdicts) {
     ByFacts facts(model_, faults, guard_.left());
+    verify::ByUnrolling unrolling(model_, faults);
     for (PropertyVerdict* verdict : verdicts) {
       {
         const Timed timed(report_.timing.solving);
-        settle_by_constraints(model_, faults, facts, guard_.left(), *verdict);
+        settle_by_constraints(facts, unrolling, guard_.left(), *verdict);
       }
       if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
     }
   }
 
-  // Both ways must agree on verdict and length; where one is undecided, the other stands, not confirmed.
+  // Both ways must agree on verdict, length and vacuity; where one is undecided, the other stands, not confirmed.
   void compare(const FaultBudget& faults, const Verdicts& verdicts) {
     std::vector<PropertyVerdict> others;
     for (const PropertyVerdict* verdict : verdicts) others.emplace_back().asked = verdict->asked;
@@ -235,17 +238,7 @@ class Prover {
 
   // Semantics 6.e
   [[nodiscard]] std::string vacuity(const explore::Exploration& all, Property property) const {
-    switch (property) {
-      case Property::primary_stays:
-        return all.a_kept_device_led ? "" : "no device of keep ever leads";
-      case Property::no_refusal:
-        return model_.procedure.steps.empty() ? "there is no step" : "";
-      case Property::survives_cold_start:
-      case Property::tolerates_loss:
-        return all.a_run_completed ? "" : "no run is complete";
-      default:
-        return "";
-    }
+    return verify::vacuity(model_, property, {all.a_kept_device_led, all.a_run_completed});
   }
 
   const Model& model_;

@@ -58,7 +58,7 @@ TEST_CASE("an event with its settling leads to the same state in both, and break
 
 TEST_CASE("4.6: the initial state settles to the same in both, and breaks the same at depth zero") {
   std::array<std::size_t, on_the_way.size()> broken{};
-  std::size_t settling = 0;
+  std::size_t settling = 0, leading = 0;
   for (std::uint64_t seed = 1; seed <= 200; ++seed) {
     Round round(seed);
     system::System system(round.model, round.model.procedure.faults, round.domains);
@@ -76,17 +76,22 @@ TEST_CASE("4.6: the initial state settles to the same in both, and breaks the sa
         REQUIRE(system.first.stages[i].state[v] == is(course.states[std::min(i, course.states.size() - 1)]));
       }
     }
+    const bool leads = course.a_kept_device_led();
+    REQUIRE(system.kept_device_leads_at_first() == (leads ? system::always : system::never));
+    leading += leads ? 1 : 0;
     for (std::size_t i = 0; i < on_the_way.size(); ++i) {
       REQUIRE(system.broken_at_first(on_the_way.at(i)) == (course.broken.at(i) ? system::always : system::never));
       broken.at(i) += course.broken.at(i) ? 1 : 0;
     }
   }
   CHECK(settling > 20);
+  CHECK(leading > 20);
+  CHECK(leading < 195);
   for (std::size_t i = 0; i < on_the_way.size(); ++i)
     CHECK((broken.at(i) > 10) == (on_the_way.at(i) != Property::no_refusal));
 }
 
-TEST_CASE("6.6 to 6.8: a system asks of its settled states what rest breaks") {
+TEST_CASE("6.6 to 6.8, 6.e: a system asks of its settled states what rest breaks, and whether they are complete") {
   Tally tally;
   for (std::uint64_t seed = 1; seed <= 60; ++seed) {
     Round round(seed);
@@ -101,12 +106,14 @@ TEST_CASE("6.6 to 6.8: a system asks of its settled states what rest breaks") {
     const auto dies = sheet.ask("6.7", "", cold.broken);
     const auto unfinished = sheet.ask("6.7 unfinished", "", cold.unfinished);
     const auto cut = sheet.ask("6.8", "", loss.broken);
+    const auto complete = sheet.ask("6.e complete at rest", "", system.complete_at_rest());
     for (int i = 0; i < 64; ++i) {
       const State s = round.draw(Sort::at_rest);
       const semantics::Derived derived = semantics::derive(round.world, s);
       const bool at_rest = rests(round.world, s);
       const bool counts = at_rest && semantics::complete(s);
       round.open(sheet, s);
+      sheet.answer(complete, counts);
       sheet.answer(misses, at_rest && semantics::broken_at_rest(round.world, s, derived));
       State end = s;
       semantics::cold_start(round.world, end);

@@ -2,6 +2,7 @@
 /// One event with its settling by the concrete semantics, and what it breaks on the way (4.6).
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <vector>
 
@@ -42,6 +43,12 @@ class Course : private semantics::Watcher {
   std::vector<State> states;                     ///< that the last settling went through
   std::size_t passes = 0;                        ///< of the last settling, that changed something
   std::size_t unsettled = 0;                     ///< of these, that held or restarted a device
+
+  /// 6.e: a device of `keep` leads in one of `states`.
+  [[nodiscard]] bool a_kept_device_led() const {
+    return std::any_of(states.begin(), states.end(),
+                       [this](const State& s) { return semantics::a_kept_device_leads(world_, s); });
+  }
 
   /// Of the state where the last settling ended.
   [[nodiscard]] const semantics::Derived& derived() const { return scratch_.derived; }

@@ -129,6 +129,24 @@ TEST_CASE("6.b, 6.6: the goal and what rest breaks are the same in both") {
   MESSAGE(told(tally));
 }
 
+TEST_CASE("6.e: devices of keep lead in the same states in both") {
+  Tally tally;
+  for (std::uint64_t seed = 1; seed <= 200; ++seed) {
+    Round round(seed);
+    Sheet sheet(round.terms, round.now.booleans, tally);
+    const auto leads =
+        sheet.ask("6.e a kept device leads", "", system::a_kept_device_leads(round.terms, round.now.state));
+    for (int i = 0; i < 128; ++i) {
+      const State s = round.draw(static_cast<Sort>(below(round.random, sort_count)));
+      round.open(sheet, s);
+      sheet.answer(leads, semantics::a_kept_device_leads(round.world, s));
+    }
+    sheet.finish();
+  }
+  check_both_answers(tally, 2000);
+  MESSAGE(told(tally));
+}
+
 TEST_CASE("6.a, 6.7: a cold start leaves the same in both, and breaks survives-cold-start from the same states") {
   Tally tally;
   for (std::uint64_t seed = 1; seed <= 300; ++seed) {

@@ -32,6 +32,7 @@ Sheet Relation::ask(Tally& tally) {
   for (const Property property : on_the_way) {
     broken_.push_back(sheet.ask(std::string(name_of(property)), "on the way", system_.broken_on_the_way(property)));
   }
+  leads_ = sheet.ask("6.e a kept device leads", "on the way", system_.kept_device_leads_on_the_way());
   next_ = sheet.ask("next", "", system_.now.state, system_.next);
   for (system::VariableId v = 0; v < system_.space.size(); ++v) {
     strays_.push_back(sheet.ask("strays", system_.space.name(v), system_.strays(v)));
@@ -122,6 +123,7 @@ void Relation::answer_event(const State& s, std::size_t place) {
   if (!occurrence.stirs && course_.passes != 0) sheet_.differs("a pass follows on an event that does not stir");
   if (more_needed) return;
   for (std::size_t i = 0; i < on_the_way.size(); ++i) sheet_.answer(broken_[i], course_.broken.at(i));
+  sheet_.answer(leads_, course_.a_kept_device_led());
   sheet_.answer(next_, s, after);
   for (system::VariableId v = 0; v < system_.space.size(); ++v) {
     const std::vector<std::int64_t>& values = system_.domains[v];

@@ -39,7 +39,7 @@ class Relation {
   system::System& system_;
   std::string name_;
   Course course_;
-  Sheet::Question settled_ = 0, one_event_ = 0, stirs_ = 0, unfinished_ = 0;
+  Sheet::Question settled_ = 0, one_event_ = 0, stirs_ = 0, unfinished_ = 0, leads_ = 0;
   std::vector<Sheet::Question> may_happen_, strays_, broken_;
   Sheet::OfState next_;
   Sheet sheet_;

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "differential/engines.hpp"
 #include "differential/generate.hpp"
 #include "differential/shrink.hpp"
 
@@ -20,6 +21,8 @@ void count(const Comparison& comparison, Tally& tally) {
     of.asked += 1;
     of.refuted += verdict.refuted ? 1 : 0;
     of.vacuous += verdict.vacuous ? 1 : 0;
+    of.by_facts += verdict.settled == Settled::By::facts ? 1 : 0;
+    of.by_unrolling += verdict.settled == Settled::By::unrolling ? 1 : 0;
   }
 }
 
@@ -28,14 +31,15 @@ std::string subject(const Comparison& comparison) {
   return comparison.difference.substr(0, comparison.difference.find(':'));
 }
 
-Tally::Disagreement settle_disagreement(const Draft& draft, std::uint64_t seed, const std::string& found) {
-  const std::string about = subject(compare(draft));
+Tally::Disagreement settle_disagreement(const Contest& contest, const Draft& draft, std::uint64_t seed,
+                                        const std::string& found) {
+  const std::string about = subject(contest.compare(draft));
   const Draft minimal = shrink(draft, [&](const Draft& d) {
-    const Comparison comparison = compare(d);
+    const Comparison comparison = contest.compare(d);
     return comparison.outcome == Comparison::Outcome::disagree && subject(comparison) == about;
   });
-  const std::string difference = compare(minimal).difference;
-  return {seed, difference, keep_found(minimal, found, fmt::format("seed-{}", seed), difference)};
+  const std::string difference = contest.compare(minimal).difference;
+  return {seed, difference, keep_found(minimal, found, fmt::format("{}seed-{}", contest.name, seed), difference)};
 }
 
 }  // namespace
@@ -49,12 +53,16 @@ std::string Tally::text() const {
                                  compared, states, unreadable, too_large);
   text += fmt::format(
       "against the lemmas of the text: {} models have a run without end (5.k), {} settle in more passes "
-      "(4.5.c)\n",
-      endless, settles_slowly);
+      "(4.5.c), {} in more than the formulas have\n",
+      endless, settles_slowly, unsettled);
   for (std::size_t i = 0; i < properties.size(); ++i) {
     const OfProperty& of = properties[i];
-    text += fmt::format("  {:<20} asked {:>6}   refuted {:>5.1f} %   vacuous {:>5}\n",
-                        name_of(static_cast<Property>(i)), of.asked, of.refuted_percent(), of.vacuous);
+    text += fmt::format("  {:<20} asked {:>6}   refuted {:>5.1f} %   vacuous {:>5}", name_of(static_cast<Property>(i)),
+                        of.asked, of.refuted_percent(), of.vacuous);
+    if (of.by_facts + of.by_unrolling > 0) {
+      text += fmt::format("   by facts {:>5}   by unrolling {:>5}", of.by_facts, of.by_unrolling);
+    }
+    text += "\n";
   }
   for (const Disagreement& d : disagreements) {
     text += fmt::format("DISAGREEMENT (model seed {}): {}\n  smallest model: {}\n", d.seed, d.difference, d.kept_at);
@@ -62,11 +70,20 @@ std::string Tally::text() const {
   return text;
 }
 
-Tally run_campaign(std::size_t models, std::uint64_t seed, const std::string& found, std::size_t enough) {
+Contest library_and_reference() {
+  return {"", [](const Draft& draft) { return compare(draft); }};
+}
+
+Contest states_and_constraints() {
+  return {"engines-", [](const Draft& draft) { return compare_engines(draft); }};
+}
+
+Tally run_campaign(const Contest& contest, std::size_t models, std::uint64_t seed, const std::string& found,
+                   std::size_t enough) {
   Tally tally;
   for (std::uint64_t i = seed * seeds_per_campaign; tally.compared < models; ++i) {
     const Draft draft = generate(i);
-    const Comparison comparison = compare(draft);
+    const Comparison comparison = contest.compare(draft);
     tally.settles_slowly += comparison.settles_slowly ? 1 : 0;
     switch (comparison.outcome) {
       case Comparison::Outcome::unreadable:
@@ -78,8 +95,11 @@ Tally run_campaign(std::size_t models, std::uint64_t seed, const std::string& fo
       case Comparison::Outcome::endless:
         tally.endless += 1;
         break;
+      case Comparison::Outcome::unsettled:
+        tally.unsettled += 1;
+        break;
       case Comparison::Outcome::disagree:
-        tally.disagreements.push_back(settle_disagreement(draft, i, found));
+        tally.disagreements.push_back(settle_disagreement(contest, draft, i, found));
         [[fallthrough]];
       case Comparison::Outcome::agree:
         count(comparison, tally);

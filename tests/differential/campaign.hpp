@@ -3,6 +3,7 @@
 #pragma once
 
 #include <array>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,7 @@ struct Tally {
     std::size_t asked = 0;
     std::size_t refuted = 0;
     std::size_t vacuous = 0;
+    std::size_t by_facts = 0, by_unrolling = 0;  ///< proved so, where constraints were asked
     [[nodiscard]] double refuted_percent() const;
   };
   struct Disagreement {
@@ -27,8 +29,9 @@ struct Tally {
   std::size_t unreadable = 0;
   std::size_t too_large = 0;
   std::size_t endless = 0;         ///< contrary to semantics 5.k
+  std::size_t unsettled = 0;       ///< the formulas have too few passes for them
   std::size_t settles_slowly = 0;  ///< contrary to semantics 4.5.c
-  std::size_t states = 0;
+  std::uint64_t states = 0;
   std::array<OfProperty, property_count> properties;
   std::vector<Disagreement> disagreements;
 
@@ -36,8 +39,17 @@ struct Tally {
   [[nodiscard]] std::string text() const;
 };
 
+/// What is confronted with what.
+struct Contest {
+  std::string name;  ///< of the files that are kept
+  std::function<Comparison(const Draft&)> compare;
+};
+[[nodiscard]] Contest library_and_reference();
+[[nodiscard]] Contest states_and_constraints();
+
 /// Compares `models` random models. Each that shows a disagreement is shrunk and written to `found`; after `enough`
 /// disagreements the campaign stops.
-Tally run_campaign(std::size_t models, std::uint64_t seed, const std::string& found, std::size_t enough = 3);
+Tally run_campaign(const Contest& contest, std::size_t models, std::uint64_t seed, const std::string& found,
+                   std::size_t enough = 3);
 
 }  // namespace cairn::differential

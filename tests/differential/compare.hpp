@@ -16,6 +16,7 @@ struct Comparison {
     unreadable,  ///< the reader refuses the model
     too_large,   ///< more states than the reference is asked to visit
     endless,     ///< both find a state that can be reached from itself
+    unsettled,   ///< the formulas have too few passes for it, and say so
     agree,
     disagree,
   };
@@ -23,16 +24,17 @@ struct Comparison {
     AskedProperty asked;
     bool refuted = false;
     bool vacuous = false;
+    std::optional<Settled::By> settled = {};  ///< how, where constraints were asked
   };
 
   Outcome outcome = Outcome::agree;
   std::string difference;         ///< disagree: the first difference, in one sentence
-  std::vector<Verdict> verdicts;  ///< of the reference
-  std::size_t states = 0;         ///< that the reference visited
+  std::vector<Verdict> verdicts;  ///< of the reference, or by constraints
+  std::uint64_t states = 0;       ///< that were visited
   bool settles_slowly = false;    ///< more unsettled passes in a row than semantics 4.5.c says
 };
 
-/// How many states the reference visits in one exploration before it gives up.
+/// Models of which one exploration visits more states are left out.
 inline constexpr std::size_t most_states = 3000;
 
 /// Compares verdicts, shortest lengths, the preferred refutations themselves, vacuity, the number of states, and every

@@ -31,7 +31,7 @@ std::set<std::filesystem::path> kept_models() {
 }  // namespace
 
 TEST_CASE("the library and the reference answer alike on random models") {
-  const Tally tally = run_campaign(fixed_models, fixed_seed, found);
+  const Tally tally = run_campaign(library_and_reference(), fixed_models, fixed_seed, found);
   fmt::print("{}", tally.text());
   CHECK(tally.compared == fixed_models);
   for (const Tally::Disagreement& disagreement : tally.disagreements) {

@@ -219,6 +219,24 @@ TEST_CASE("nothing is bad and no run goes on: proved, at one question a depth") 
   for (const ScriptedSolver::Question& each : scripted.asked()) CHECK(each.assumptions.empty());
 }
 
+TEST_CASE("that no run is longer is not asked where it is known") {
+  ModelBuilder b;
+  const DeviceId yard = b.device("yard-1");
+  b.save({yard});
+  b.save({yard});
+  const Model model = b.model();
+  const AskedProperty no_clash{Property::no_clash, 0};
+  Bench bench(model, no_clash);
+  ScriptedSolver scripted;
+  scripted.then({.outcome = Outcome::satisfiable}).then({.outcome = Outcome::satisfiable});
+  BoundedLimits limits;
+  limits.longest = 2;
+  const BoundedAnswer told = check_bounded(bench.unroller, scripted, no_clash, limits);
+  CHECK(told.verdict == Verdict::proved);
+  CHECK(told.depths.size() == 3);
+  CHECK(scripted.used_up());
+}
+
 TEST_CASE("a proof of the scout is no proof until the judge has found it too") {
   const Model model = apart();
   Bench bench(model, no_refusal);

@@ -10,12 +10,15 @@
 #include <utility>
 #include <vector>
 
+#include "base/heap.hpp"
 #include "solver/cadical_solver.hpp"
 #include "solver/pigeonholes.hpp"
 #include "solver/z3_solver.hpp"
+#include "support/allocator.hpp"
 
 using namespace cairn::solver;
 using cairn::test::add_pigeonholes;
+using cairn::test::allocator_is_replaced;
 
 namespace {
 
@@ -25,14 +28,16 @@ double seconds_since(Clock::time_point start) {
   return std::chrono::duration<double>(Clock::now() - start).count();
 }
 
-// Makes the flag true after a while.
+// Does something after a while.
 class Later {
  public:
-  Later(std::atomic<bool>& flag, std::chrono::milliseconds pause)
-      : thread_([&flag, pause] {
+  Later(std::chrono::milliseconds pause, const std::function<void()>& act)
+      : thread_([act, pause] {
           std::this_thread::sleep_for(pause);
-          flag = true;
+          act();
         }) {}
+  // Makes the flag true.
+  Later(std::atomic<bool>& flag, std::chrono::milliseconds pause) : Later(pause, [&flag] { flag = true; }) {}
   ~Later() { thread_.join(); }
 
  private:
@@ -129,6 +134,41 @@ TEST_CASE("megabytes bound a hard question of Z3") {
   add_pigeonholes(*solver, 13, 12);
   CHECK(solver->check({}, {.seconds = 60, .effort = {}, .megabytes = 1}) == Outcome::unknown);
   CHECK(solver->cause() == Cause::memory);
+}
+
+TEST_CASE("without any time left not even an easy question is begun") {
+  for_each_maker([](const Make& make) {
+    const auto solver = make(nullptr);
+    const Literal a = solver->declare();
+    solver->add({a});
+    CHECK(solver->check({}, {.seconds = 0, .effort = {}, .megabytes = {}}) == Outcome::unknown);
+    CHECK(solver->cause() == Cause::time);
+    CHECK(solver->check({}, {}) == Outcome::satisfiable);
+  });
+}
+
+// What CaDiCaL is held to is all that the process has on the heap.
+TEST_CASE("megabytes bound a question of CaDiCaL before it is begun" * doctest::skip(allocator_is_replaced)) {
+  const std::vector<char> ballast(2'000'000);
+  const auto solver = make_cadical_solver(nullptr);
+  add_pigeonholes(*solver, 6, 5);
+  CHECK(solver->check({}, {.seconds = {}, .effort = {}, .megabytes = 1}) == Outcome::unknown);
+  CHECK(solver->cause() == Cause::memory);
+  CHECK(solver->check({}, {.seconds = {}, .effort = {}, .megabytes = 1'000'000}) == Outcome::unsatisfiable);
+}
+
+TEST_CASE("megabytes end a question of CaDiCaL in the middle" * doctest::skip(allocator_is_replaced)) {
+  constexpr std::uint64_t room = 100'000'000;
+  const auto solver = make_cadical_solver(nullptr);
+  add_pigeonholes(*solver, 13, 12);
+  const std::uint64_t megabytes = (cairn::heap_in_use() + room) / 1'000'000;
+  std::vector<char> ballast;
+  const Later later(std::chrono::milliseconds(300), [&ballast] { ballast.resize(room); });
+  const auto start = Clock::now();
+  CHECK(solver->check({}, {.seconds = 60, .effort = {}, .megabytes = megabytes}) == Outcome::unknown);
+  CHECK(solver->cause() == Cause::memory);
+  CHECK(seconds_since(start) >= 0.3);
+  CHECK(seconds_since(start) < 1.5);
 }
 
 TEST_CASE("the same effort gives the same outcome at the same cost") {

@@ -62,6 +62,35 @@ TEST_CASE("a refutation that does not replay is a contradiction, and nothing is 
   CHECK(model.contradicts(Property::tolerates_loss, {step(0), step(1), {Event::Kind::broke, 0}}, 1));  // not plugged
 }
 
+TEST_CASE("two proofs agree only where both hold of something, or of nothing for the same reason") {
+  const auto proved = [](std::string vacuous, Settled::By by) {
+    PropertyVerdict verdict;
+    verdict.verdict = Verdict::proved;
+    verdict.vacuous = std::move(vacuous);
+    verdict.settled.by = by;
+    return verdict;
+  };
+  const auto reconciled = [&](const std::string& by_constraints, const std::string& by_states) {
+    PropertyVerdict verdict = proved(by_states, Settled::By::states);
+    verify::reconcile(proved(by_constraints, Settled::By::unrolling), verdict);
+    return verdict;
+  };
+  for (const char* why : {"", "no run is complete"}) {
+    const PropertyVerdict agreed = reconciled(why, why);
+    CHECK(agreed.verdict == Verdict::proved);
+    CHECK(agreed.vacuous == why);
+    CHECK(agreed.settled.by == Settled::By::unrolling);
+    CHECK(agreed.settled.confirmed);
+  }
+  const PropertyVerdict differing = reconciled("", "no run is complete");
+  CHECK(differing.verdict == Verdict::undecided);
+  CHECK(differing.reason == Reason::contradiction);
+  CHECK(differing.contradiction ==
+        "exploration says: proved of nothing (no run is complete); constraints alone say: proved");
+  CHECK(differing.vacuous.empty());
+  CHECK(reconciled("no run is complete", "").reason == Reason::contradiction);
+}
+
 TEST_CASE("a contradiction on one property makes the whole report one") {
   Report report;
   report.properties.resize(2);

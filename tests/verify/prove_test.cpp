@@ -2,6 +2,9 @@
 
 #include <doctest/doctest.h>
 
+#include <chrono>
+
+#include "cairn/load.hpp"
 #include "support/model_builder.hpp"
 #include "support/second_neighbour.hpp"
 
@@ -85,6 +88,22 @@ TEST_CASE("what came from factory values is told per device") {
   CHECK(factory[1].device == DeviceId(1));
   CHECK(factory[1].priority);
   CHECK_FALSE(factory[1].number);
+}
+
+// With constraints alone the seven properties of this procedure take far longer than that each.
+TEST_CASE("the time of the call is that of all properties together") {
+  const auto model = load_procedure(CAIRN_SOURCE_DIR "/models/procedures/two-technicians.yaml", DiskFiles());
+  REQUIRE(model.ok());
+  ProveOptions options;
+  options.engine = Engine::solver;
+  options.limits.seconds = 1;
+  const auto start = std::chrono::steady_clock::now();
+  const Report report = prove(model.value(), options).value();
+  const std::chrono::duration<double> elapsed = std::chrono::steady_clock::now() - start;
+  CHECK(elapsed.count() < static_cast<double>(report.properties.size()));
+  const PropertyVerdict& last = report.properties.back();
+  CHECK(last.verdict == Verdict::undecided);
+  CHECK(last.reason == Reason::time);
 }
 
 // docs/semantics-questions.md, 2: e and f restart one another for ever.
