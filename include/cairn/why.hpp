@@ -111,9 +111,9 @@ struct PropertyWhy {
   Verdict verdict = Verdict::undecided;
   /// Proved: one a part, as `parts_of` lists them.
   std::vector<LeftOut> parts;
-  /// Proved: sets of awaits, idle each by itself, that cannot all be left out; one of each set has to stay, and no set
-  /// can be made smaller. When of each set its first await stays, all other idle ones can be left out together, unless
-  /// the last set is of standing `unknown`.
+  /// Proved: sets of awaits, idle or used each by itself, that cannot all be left out; one of each set has to stay, and
+  /// no set can be made smaller. When of each set its first await stays, all other such awaits can be left out
+  /// together, unless the last set is of standing `unknown`.
   std::vector<LeftOut> one_of;
   /// Proved by facts: per fact of the proof, in the order of Settled::facts, the parts that make it true: those that it
   /// speaks of, and those without which some event would lose it.

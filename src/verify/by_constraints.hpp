@@ -10,10 +10,10 @@
 
 namespace cairn::verify {
 
-/// Settles the property of `verdict`: by a refutation that is found quickly, by facts that the text alone suggests, else
-/// by runs of one length after the other. A refutation is left in `verdict` as found, to be judged by the caller; a proof is told with how it came
-/// about, and whether it holds of nothing. \param facts, unrolling  under the faults that the property is asked with
-/// \throws Contradiction  where two solvers disagree
+/// Settles the property of `verdict`: by a refutation that is found quickly, by facts that the text alone suggests,
+/// else by runs of one length after the other. A refutation is left in `verdict` as found, to be judged by the caller;
+/// a proof is told with how it came about, and whether it holds of nothing. \param facts, unrolling  under the faults
+/// that the property is asked with \throws Contradiction  where two solvers disagree
 void settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict);
 
 /// Tells a proof by facts in `verdict`.

@@ -16,19 +16,19 @@ bool fails(const LeftOut& left_out) {
   return left_out.standing == Standing::needed || left_out.standing == Standing::vacuous;
 }
 
-/// Leaves out idle awaits of one property together.
-class IdleAwaits {
+/// Leaves out together awaits without each of which one property holds.
+class AwaitsTogether {
  public:
-  IdleAwaits(const Model& model, const PropertyVerdict& proof, const Trials& trials)
+  AwaitsTogether(const Model& model, const PropertyVerdict& proof, const Trials& trials)
       : model_(model), proof_(proof), trials_(trials) {}
 
-  std::vector<LeftOut> sets_that_fail(std::vector<Part> idle) const {
+  std::vector<LeftOut> sets_that_fail(std::vector<Part> spared) const {
     std::vector<LeftOut> sets;
-    while (idle.size() > 1) {
-      LeftOut together = leave_out(idle);
+    while (spared.size() > 1) {
+      LeftOut together = leave_out(spared);
       if (together.standing == Standing::idle) break;
       if (fails(together)) together = smallest(std::move(together));
-      std::erase(idle, together.parts.front());
+      std::erase(spared, together.parts.front());
       sets.push_back(std::move(together));
       if (sets.back().standing == Standing::unknown) break;
     }
@@ -101,12 +101,13 @@ class PartTrials {
 
   void leave_out_awaits_together(std::size_t property) {
     PropertyWhy& why = properties_[property];
-    std::vector<Part> idle;
+    std::vector<Part> spared;
     for (const LeftOut& left_out : why.parts) {
       const Part& part = left_out.parts.front();
-      if (left_out.standing == Standing::idle && part.kind == Part::Kind::await) idle.push_back(part);
+      const bool holds = left_out.standing == Standing::idle || left_out.standing == Standing::used;
+      if (holds && part.kind == Part::Kind::await) spared.push_back(part);
     }
-    why.one_of = IdleAwaits(model_, proof_.properties[property], trials_).sets_that_fail(std::move(idle));
+    why.one_of = AwaitsTogether(model_, proof_.properties[property], trials_).sets_that_fail(std::move(spared));
   }
 
   const Model& model_;

@@ -6,6 +6,7 @@
 #include "report/layout.hpp"
 #include "report/quay.hpp"
 #include "report/repairs.hpp"
+#include "support/engines.hpp"
 
 using namespace cairn;
 using namespace cairn::test;
@@ -38,8 +39,9 @@ bool has(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
+// Without a proof by facts, so that what is idle is told from what is needed alone.
 Why answered(const Model& model) {
-  return why(model).value();
+  return why(model, test::exploring()).value();
 }
 
 StepId step(std::size_t place) {
@@ -74,6 +76,24 @@ TEST_CASE("idle parts are listed, steps before orderings, and awaits of which on
             "One of once or twice has to stay. Without both: no-refusal is refuted by 2 events, no fault among "
             "them. Step s4 (to set the number of quay-3 to 3, at its console) is refused: quay-3 is still "
             "starting."));
+}
+
+TEST_CASE("facts come with what makes them true, and what the proof uses is told") {
+  const Model model = asking("no-refusal");
+  const Why why_proved = why(model).value();
+  const std::string text = told(model, why_proved);
+  CHECK(has(text, "The facts that the proofs stand on"));
+  CHECK(has(text, "In brackets: what of the procedure makes it so."));
+  CHECK(has(text, "no-refusal would need another proof."));
+  const Json json = Json::parse(render_why_json(model, why_proved));
+  const Json& facts = json["properties"][0]["facts"];
+  REQUIRE(facts.size() == why_proved.report.properties.front().settled.facts.size());
+  const bool one_rests_on_s1 = std::any_of(facts.begin(), facts.end(), [](const Json& fact) {
+    return std::any_of(fact["parts"].begin(), fact["parts"].end(), [](const Json& part) {
+      return part == Json{{"part", "step"}, {"id", "s1"}};
+    });
+  });
+  CHECK(one_rests_on_s1);
 }
 
 TEST_CASE("a needed step says what breaks without it, and its orderings what breaks before") {
