@@ -2,22 +2,17 @@
 
 #include <algorithm>
 #include <iterator>
-#include <map>
 #include <memory>
 #include <optional>
 #include <utility>
 
 #include "base/contradiction.hpp"
-#include "solver/step_found.hpp"
 
 namespace cairn::solver {
 
 using system::Term;
 
 namespace {
-
-/// Candidates, as places in the list of all, ascending.
-using Places = std::vector<std::size_t>;
 
 void insert_all(Places& into, const Places& more) {
   Places both;
@@ -38,21 +33,6 @@ struct GivenUp {
 
 /// Thrown where a question is hard that need not be answered: more facts would make it easier.
 struct Hard {};
-
-/// A relation narrowed to some facts, with its solver.
-struct Relation {
-  Relation(const Subject& subject, const std::vector<Fact>& facts, std::unique_ptr<Solver> scout)
-      : solver(std::move(scout)), obligations(subject, facts, *solver), reader(obligations) {}
-
-  Places built_in;  ///< the facts that it is narrowed to
-  std::unique_ptr<Solver> solver;
-  Obligations obligations;
-  StepReader reader;
-  std::map<std::size_t, Literal> assumed;      ///< by candidate: where it holds, the fact is demanded
-  std::map<std::uint32_t, std::size_t> place;  ///< by the variable of `assumed`
-  std::map<std::size_t, Literal> lost;         ///< by candidate: the event loses it
-  std::optional<Obligations::Bad> bad;
-};
 
 }  // namespace
 
@@ -79,30 +59,22 @@ class FactsProver::Search {
     for (const std::size_t place : places) facts.push_back(all_[place].fact);
     return facts;
   }
-  [[nodiscard]] Places built_in(const Places& places) const {
-    Places some;
-    std::ranges::copy_if(places, std::back_inserter(some), [this](std::size_t place) { return is_built_in(place); });
-    return some;
-  }
-
   /// The relation where those of the facts that bound values are built in.
-  std::unique_ptr<Relation> relation_of(const Places& facts) {
+  std::unique_ptr<NarrowedRelation> relation_of(const Places& facts) {
     ++prover_.effort_.narrowings;
-    auto relation = std::make_unique<Relation>(prover_.subject_, facts_of(facts), prover_.scout_());
-    relation->built_in = built_in(facts);
-    return relation;
+    return std::make_unique<NarrowedRelation>(prover_.subject_, all_, facts, prover_.scout_());
   }
 
-  bool ask(Relation& relation, const std::vector<Literal>& assumed) {
+  bool ask(NarrowedRelation& relation, const std::vector<Literal>& assumed) {
     if (prover_.effort_.questions >= last_question_) throw GivenUp{{NoFactsProof::Why::too_costly, Cause::effort, {}}};
     ++prover_.effort_.questions;
     Bounds bounds = prover_.bounds_.scout;
     bounds.seconds = prover_.deadline_.left();
     if (bounds.effort) bounds.effort = *bounds.effort - std::min(*bounds.effort, spent_);
     if (hard_) bounds.effort = std::min(*hard_, bounds.effort.value_or(*hard_));
-    const std::uint64_t before = relation.solver->effort();
-    const Outcome outcome = relation.solver->check(assumed, bounds);
-    spent_ += relation.solver->effort() - before;
+    const std::uint64_t before = relation.solver().effort();
+    const Outcome outcome = relation.solver().check(assumed, bounds);
+    spent_ += relation.solver().effort() - before;
     switch (outcome) {
       case Outcome::satisfiable:
         return true;
@@ -111,84 +83,44 @@ class FactsProver::Search {
       case Outcome::unknown:
         break;
     }
-    const Cause cause = relation.solver->cause();
-    if (cause == Cause::failed) throw GivenUp{{NoFactsProof::Why::failed, cause, relation.solver->complaint()}};
+    const Cause cause = relation.solver().cause();
+    if (cause == Cause::failed) throw GivenUp{{NoFactsProof::Why::failed, cause, relation.solver().complaint()}};
     if (cause == Cause::effort && hard_) throw Hard{};
     throw GivenUp{{NoFactsProof::Why::too_costly, cause, {}}};
   }
 
-  [[nodiscard]] std::vector<Literal> assumptions(Relation& relation, const Places& facts) const {
-    std::vector<Literal> assumed;
-    for (const std::size_t place : facts) {
-      if (is_built_in(place)) continue;
-      auto known = relation.assumed.find(place);
-      if (known == relation.assumed.end()) {
-        const Literal literal = relation.solver->declare();
-        relation.obligations.demand_if(literal, all_[place].fact);
-        relation.place[literal.variable()] = place;
-        known = relation.assumed.emplace(place, literal).first;
-      }
-      assumed.push_back(known->second);
-    }
-    return assumed;
-  }
-
-  [[nodiscard]] Literal lost(Relation& relation, std::size_t place) const {
-    auto known = relation.lost.find(place);
-    if (known == relation.lost.end()) {
-      const Term lost = relation.obligations.lost(all_[place].fact);
-      known = relation.lost.emplace(place, relation.obligations.literal_of(lost)).first;
-    }
-    return known->second;
-  }
-
-  [[nodiscard]] static Places in_core(Relation& relation) {
-    Places used;
-    for (const Literal literal : relation.solver->core()) {
-      const auto fact = relation.place.find(literal.variable());
-      if (fact != relation.place.end()) used.push_back(fact->second);
-    }
-    std::sort(used.begin(), used.end());
-    return used;
-  }
-
-  Obligations::Bad& bad(Relation& relation) const {
-    if (!relation.bad) relation.bad = relation.obligations.bad(asked_);
-    return *relation.bad;
-  }
-
   /// A state with the facts that is bad, or leads to what is. \param used  where there is none: facts that exclude it,
   /// beside those built in
-  std::optional<Obligations::Bad> find_bad(Relation& relation, const Places& facts, Places& used) {
+  std::optional<Obligations::Bad> find_bad(NarrowedRelation& relation, const Places& facts, Places& used) {
     // The relation is that of the semantics only where its passes are enough.
-    for (const Obligations::Bad& each : {bad(relation), {relation.obligations.unfinished(), true}}) {
+    for (const Obligations::Bad& each : {relation.bad(asked_), {relation.obligations().unfinished(), true}}) {
       if (each.term == system::never) continue;
-      std::vector<Literal> assumed = assumptions(relation, facts);
-      assumed.push_back(relation.obligations.literal_of(each.term));
-      if (each.on_the_way) assumed.push_back(relation.obligations.event());
+      std::vector<Literal> assumed = relation.assumptions(facts);
+      assumed.push_back(relation.obligations().literal_of(each.term));
+      if (each.on_the_way) assumed.push_back(relation.obligations().event());
       if (ask(relation, assumed)) return each;
-      insert_all(used, in_core(relation));
+      insert_all(used, relation.in_core());
     }
     return {};
   }
 
   /// Whether an event leads from a state with the facts to one without some of `kept`.
-  bool finds_loss(Relation& relation, const Places& facts, const Places& kept, Places& used) {
-    std::vector<Literal> one_is_lost{!relation.solver->declare()};
-    for (const std::size_t place : kept) one_is_lost.push_back(lost(relation, place));
-    std::vector<Literal> assumed = assumptions(relation, facts);
+  bool finds_loss(NarrowedRelation& relation, const Places& facts, const Places& kept, Places& used) {
+    std::vector<Literal> one_is_lost{!relation.solver().declare()};
+    for (const std::size_t place : kept) one_is_lost.push_back(relation.lost(place));
+    std::vector<Literal> assumed = relation.assumptions(facts);
     assumed.push_back(!one_is_lost.front());
-    assumed.push_back(relation.obligations.event());
-    relation.solver->add(one_is_lost);
+    assumed.push_back(relation.obligations().event());
+    relation.solver().add(one_is_lost);
     if (ask(relation, assumed)) return true;
-    used = in_core(relation);
+    used = relation.in_core();
     return false;
   }
 
   /// Takes up candidates until they exclude the bad and every event keeps them.
   void close() {
     relation_ = relation_of(taken_);
-    if (relation_->obligations.begins_bad(asked_)) throw GivenUp{{}};
+    if (relation_->obligations().begins_bad(asked_)) throw GivenUp{{}};
     hard_ = prover_.bounds_.hard;
     try {
       take_up();
@@ -219,17 +151,17 @@ class FactsProver::Search {
       Places used;
       if (!is_excluded) {
         if (const auto found = find_bad(*relation_, taken_, used)) {
-          if (!rule_out(relation_->reader.read(found->on_the_way), found->term)) throw GivenUp{{}};
+          if (!rule_out(relation_->reader().read(found->on_the_way), found->term)) throw GivenUp{{}};
           continue;
         }
         is_excluded = true;
       }
       if (!finds_loss(*relation_, taken_, taken_, used)) return;
-      const StepReader::Step step = relation_->reader.read(true);
-      const Values after = relation_->reader.after(step);
+      const StepReader::Step step = relation_->reader().read(true);
+      const Values after = relation_->reader().after(step);
       const auto first =
           std::ranges::find_if(taken_, [&](std::size_t place) { return fails(all_[place].fact, after); });
-      if (rule_out(step, relation_->obligations.lost(all_[*first].fact))) continue;
+      if (rule_out(step, relation_->obligations().lost(all_[*first].fact))) continue;
       drop_lost(after);
       is_excluded = false;
     }
@@ -243,8 +175,8 @@ class FactsProver::Search {
   /// is without; false where there is none.
   bool rule_out(const StepReader::Step& step, Term target) {
     Known reason;
-    if (!ask(*relation_, relation_->reader.denial(step, target))) {
-      reason = relation_->reader.told(relation_->solver->core());
+    if (!ask(*relation_, relation_->reader().denial(step, target))) {
+      reason = relation_->reader().told(relation_->solver().core());
     }
     const auto first_where = [&](const auto& holds) {
       std::size_t place = 0;
@@ -284,15 +216,15 @@ class FactsProver::Search {
 
   /// Those of `facts` that the answers lean on, where events keep them; else, as `facts`, those that are not lost at
   /// once. \returns nothing where they do not exclude the bad
-  std::optional<Places> leaned_on(Relation& relation, Places& facts) {
+  std::optional<Places> leaned_on(NarrowedRelation& relation, Places& facts) {
     Places needed;
     if (find_bad(relation, facts, needed)) return std::nullopt;
-    insert_all(needed, built_in(facts));
+    insert_all(needed, built_in(all_, facts));
     Places pending = needed;
     while (!pending.empty()) {
       Places used;
       if (finds_loss(relation, facts, pending, used)) {
-        const Values after = relation.reader.after(relation.reader.read(true));
+        const Values after = relation.reader().after(relation.reader().read(true));
         std::erase_if(facts, [&](std::size_t place) { return fails(all_[place].fact, after); });
         return needed;
       }
@@ -332,11 +264,11 @@ class FactsProver::Search {
   /// check.
   bool spare(const Places& places) {
     Places fewer = without(taken_, places);
-    std::unique_ptr<Relation> wider;
+    std::unique_ptr<NarrowedRelation> wider;
     try {
       while (spent_ < prover_.bounds_.minimising) {
         const Places tried = fewer;
-        if (built_in(tried) != (wider ? *wider : *relation_).built_in) wider = relation_of(tried);
+        if (built_in(all_, tried) != (wider ? *wider : *relation_).narrowed_to()) wider = relation_of(tried);
         const std::optional<Places> rest = leaned_on(wider ? *wider : *relation_, fewer);
         if (!rest) return false;
         if (fewer != tried) continue;
@@ -351,14 +283,14 @@ class FactsProver::Search {
   }
 
   FactsProver& prover_;
-  std::vector<Candidate>& all_;
+  Candidates& all_;
   AskedProperty asked_;
   std::uint64_t last_question_;
   Places taken_;
-  Places helpers_;                      ///< of those, what was taken up to make questions easier
-  std::optional<std::uint64_t> hard_;   ///< the effort above which a question need not be answered
-  std::uint64_t spent_ = 0;             ///< effort
-  std::unique_ptr<Relation> relation_;  ///< of `taken_`
+  Places helpers_;                              ///< of those, what was taken up to make questions easier
+  std::optional<std::uint64_t> hard_;           ///< the effort above which a question need not be answered
+  std::uint64_t spent_ = 0;                     ///< effort
+  std::unique_ptr<NarrowedRelation> relation_;  ///< of `taken_`
 };
 
 FactsProver::FactsProver(Subject subject, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds)

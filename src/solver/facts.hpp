@@ -15,7 +15,7 @@
 #include <vector>
 
 #include "solver/deadline.hpp"
-#include "solver/obligations.hpp"
+#include "solver/narrowed_relation.hpp"
 
 namespace cairn::solver {
 
@@ -74,10 +74,6 @@ class FactsProver {
 
  private:
   class Search;
-  struct Candidate {
-    Fact fact;
-    bool live = true;  ///< no event is known to lose it
-  };
   /// The proof, once the judge has found no hole in it.
   [[nodiscard]] std::variant<FactsProof, NoFactsProof> judged(const AskedProperty& asked, std::vector<Fact> facts);
   /// The judge finds no hole even where faults are not counted: then there is none where they are.
@@ -92,7 +88,7 @@ class FactsProver {
   system::Space space_;
   system::Terms constants_;
   system::SymbolicState start_;  ///< the first settled state
-  std::vector<Candidate> candidates_;
+  Candidates candidates_;
 };
 
 }  // namespace cairn::solver

@@ -1,9 +1,11 @@
 #include "verify/why_uses.hpp"
 
 #include <algorithm>
+#include <atomic>
 #include <optional>
 
 #include "solver/cadical_solver.hpp"
+#include "solver/deadline.hpp"
 #include "solver/step_found.hpp"
 #include "system/domains.hpp"
 
@@ -60,13 +62,13 @@ class WithoutStep {
 class Trial {
  public:
   Trial(const Model& variant, const ToldProof& proof, const std::vector<std::optional<Fact>>& facts,
-        const Limits& limits)
+        const std::atomic<bool>* interrupt, std::optional<double> seconds)
       : facts_(facts),
-        solver_(solver::make_cadical_solver(limits.interrupt)),
+        solver_(solver::make_cadical_solver(interrupt)),
         obligations_({variant, proof.faults, system::stated_domains(variant, proof.faults)}, present(facts), *solver_),
         reader_(obligations_) {
     bounds_.effort = 10'000;
-    bounds_.seconds = limits.seconds;
+    bounds_.seconds = seconds;
     for (const Fact& fact : present(facts)) obligations_.demand(fact);
   }
 
@@ -122,14 +124,17 @@ class Trial {
 Uses uses_of(const Model& model, const ToldProof& proof, const Limits& limits) {
   Uses uses{proof.asked, {}, std::vector<std::vector<Part>>(proof.facts.size())};
   const Space space(model, proof.faults);
+  const solver::Deadline deadline(limits.seconds);
   for (const Part& part : parts_of(model)) {
+    const bool interrupted = limits.interrupt != nullptr && limits.interrupt->load(std::memory_order_relaxed);
+    if (interrupted || deadline.left() == 0.0) break;
     const Model variant = without(model, {part});
     const Space variant_space(variant, proof.faults);
     const bool is_step = part.kind != Part::Kind::ordering;
     const WithoutStep without_step(space, variant_space, is_step ? std::optional(part.step) : std::nullopt);
     std::vector<std::optional<Fact>> facts;
     for (const Fact& fact : proof.facts) facts.push_back(without_step.carried(fact));
-    Trial trial(variant, proof, facts, limits);
+    Trial trial(variant, proof, facts, limits.interrupt, deadline.left());
     const std::vector<bool> lost = trial.lost();
     bool is_used = trial.is_bad(proof.asked);
     for (std::size_t i = 0; i < facts.size(); ++i) {
