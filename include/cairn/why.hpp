@@ -116,7 +116,7 @@ struct PropertyWhy {
   /// together, unless the last set is of standing `unknown`.
   std::vector<LeftOut> one_of;
   /// Proved by facts: per fact of the proof, in the order of Settled::facts, the parts that make it true: those that it
-  /// speaks of, and those without which some event would lose it.
+  /// speaks of, and those without which some event would lose it. Empty where a limit was met before they were known.
   std::vector<std::vector<Part>> facts;
 };
 

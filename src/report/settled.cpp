@@ -15,6 +15,13 @@ namespace cairn::report {
 
 namespace {
 
+/// How some properties were settled: in the same words, and by the same facts.
+struct Way {
+  std::string words;
+  std::vector<std::string> facts;
+  std::vector<std::string> names;
+};
+
 std::string way_of(const PropertyVerdict& p) {
   const Settled& settled = p.settled;
   switch (settled.by) {
@@ -24,12 +31,15 @@ std::string way_of(const PropertyVerdict& p) {
       return fmt::format("proved by Z3 {}{}{}",
                          settled.facts.empty() ? "without any fact" : "from " + counted(settled.facts.size(), "fact"),
                          settled.any_number ? ", for any number of these faults" : "",
-                         settled.confirmed ? "; every state visited agrees" : "; not every state was visited");
+                         settled.confirmed ? "; every state visited agrees"
+                         : p.explored == 0 ? "; no state was visited"
+                                           : "; not every state was visited");
     case Settled::By::states:
       return fmt::format("every state visited{}", settled.confirmed ? ", and evaluated again with the formulas"
                                                                     : "; not evaluated again with the formulas");
     case Settled::By::unrolling:
-      return fmt::format("by constraints on runs of up to {}, which no run exceeds", counted(settled.length, "event"));
+      return fmt::format("by constraints on runs of up to {}, which no run exceeds{}", counted(settled.length, "event"),
+                         settled.confirmed ? "; every state visited agrees" : "");
   }
   return {};
 }
@@ -37,21 +47,19 @@ std::string way_of(const PropertyVerdict& p) {
 }  // namespace
 
 void tell_settled(Page& page, const Report& report) {
-  std::vector<std::pair<std::string, std::vector<std::string>>> ways;
+  std::vector<Way> ways;
   for (const PropertyVerdict& p : report.properties) {
     if (p.verdict == Verdict::undecided) continue;
-    const std::string way = way_of(p);
-    const auto same = std::find_if(ways.begin(), ways.end(), [&](const auto& known) { return known.first == way; });
-    if (same == ways.end()) {
-      ways.push_back({way, {name_with_k(p.asked)}});
-    } else {
-      same->second.push_back(name_with_k(p.asked));
-    }
+    const std::string words = way_of(p);
+    const auto same = std::find_if(ways.begin(), ways.end(),
+                                   [&](const Way& way) { return way.words == words && way.facts == p.settled.facts; });
+    Way& way = same == ways.end() ? ways.emplace_back(Way{words, p.settled.facts, {}}) : *same;
+    way.names.push_back(name_with_k(p.asked));
   }
   if (!ways.empty()) page.line();
   const char* label = "Settled";
-  for (const auto& [way, names] : ways) {
-    page.entry(2, label, 16, fmt::format("{}: {}.", listed(names), way), Tone::faint);
+  for (const Way& way : ways) {
+    page.entry(2, label, 16, fmt::format("{}: {}.", listed(way.names), way.words), Tone::faint);
     label = "";
   }
 }
@@ -62,12 +70,19 @@ namespace {
 struct Proof {
   std::vector<std::string> lines;
   std::vector<std::string> names;
+  bool parts_known = true;
 };
 
-// "once s5 is done, yard-3 has number 3 (s3, s4 before s5)."
+// "once s5 is done, yard-3 has number 3 (s3; s4 before s5)."
 std::string line_of(const Model& model, const std::string& fact, const std::vector<Part>& parts) {
   if (parts.empty()) return fact + ".";
-  return fmt::format("{} ({}).", fact, fmt::join(names_in(model, parts), ", "));
+  std::vector<std::string> steps;
+  std::vector<std::string> orderings;
+  for (const Part& part : parts) {
+    (part.kind == Part::Kind::ordering ? orderings : steps).push_back(name_in(model, part));
+  }
+  return fmt::format("{} ({}{}{}).", fact, fmt::join(steps, ", "), steps.empty() || orderings.empty() ? "" : "; ",
+                     fmt::join(orderings, ", "));
 }
 
 }  // namespace
@@ -78,10 +93,10 @@ void tell_facts(Page& page, const Model& model, const Why& why) {
     const PropertyVerdict& p = why.report.properties[i];
     if (p.verdict != Verdict::proved || p.settled.facts.empty()) continue;
     Proof proof;
+    proof.parts_known = !why.properties[i].facts.empty();
     for (std::size_t f = 0; f < p.settled.facts.size(); ++f) {
-      const bool known = f < why.properties[i].facts.size();
       proof.lines.push_back(
-          line_of(model, p.settled.facts[f], known ? why.properties[i].facts[f] : std::vector<Part>{}));
+          line_of(model, p.settled.facts[f], proof.parts_known ? why.properties[i].facts[f] : std::vector<Part>{}));
     }
     const auto same =
         std::find_if(proofs.begin(), proofs.end(), [&](const Proof& other) { return other.lines == proof.lines; });
@@ -96,9 +111,14 @@ void tell_facts(Page& page, const Model& model, const Why& why) {
     for (const std::string& line : proof.lines) page.entry(4, "-", 2, line);
   }
   page.line();
+  const bool all_known =
+      std::all_of(proofs.begin(), proofs.end(), [](const Proof& proof) { return proof.parts_known; });
   page.paragraph(2,
-                 "Each holds at first and is kept by every event, which Z3 has shown with the state left free. In "
-                 "brackets: what of the procedure makes it so.",
+                 fmt::format("All hold at first, and no event ends one of them while all hold, which Z3 has shown with "
+                             "the state left free. {}",
+                             all_known ? "In brackets: the parts of the procedure that a fact speaks of, or needs "
+                                         "beside the other facts."
+                                       : "A limit was met before it was known which parts of the procedure they need."),
                  Tone::faint);
 }
 

@@ -121,8 +121,7 @@ void tell_counts(Page& page, const Report& report) {
     told.push_back(counts.size() == 1 ? report::grouped(states)
                                       : fmt::format("{} for {}", report::grouped(states), report::listed(names)));
   }
-  if (told.empty()) return;
-  page.entry(2, "States visited", 16, report::listed(told) + ".", Tone::faint);
+  if (!told.empty()) page.entry(2, "States visited", 16, report::listed(told) + ".", Tone::faint);
   if (!page.style().timing) return;
   page.entry(
       2, "Time", 16,

@@ -42,11 +42,13 @@ Json parts_of(const Model& model, const PropertyWhy& p) {
 Json facts_of(const Model& model, const Settled& settled, const PropertyWhy& p) {
   Json facts = Json::array();
   for (std::size_t i = 0; i < settled.facts.size(); ++i) {
-    Json parts = Json::array();
-    if (i < p.facts.size()) {
+    Json fact{{"fact", settled.facts[i]}};
+    if (!p.facts.empty()) {
+      Json parts = Json::array();
       for (const Part& part : p.facts[i]) parts.push_back(json_of(model, part));
+      fact["parts"] = std::move(parts);
     }
-    facts.push_back({{"fact", settled.facts[i]}, {"parts", std::move(parts)}});
+    facts.push_back(std::move(fact));
   }
   return facts;
 }

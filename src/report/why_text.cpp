@@ -98,7 +98,7 @@ class PartsTeller {
     std::vector<std::string> names;
     names.reserve(used.size());
     for (const PropertyVerdict& p : used) names.push_back(report::name_with_k(p.asked));
-    return fmt::format("{} would need another proof.", report::listed(names));
+    return fmt::format("{} still {}, by another proof.", report::listed(names), names.size() == 1 ? "holds" : "hold");
   }
 
   // The steps first, then the orderings.

@@ -51,8 +51,6 @@ Term claim_of(Terms& terms, const SymbolicState& s, const Fact& fact) {
       for (const Within& claim : claims_of(fact)) claims.push_back(holds_in(terms, s, claim));
       return terms.all(claims);
     }
-    case Fact::Kind::differ:
-      return !equal(terms, s[fact.holds.variable], s[fact.other]);
     case Fact::Kind::law:
       return law(terms, s, static_cast<system::Law>(fact.place));
     case Fact::Kind::order:
@@ -123,8 +121,6 @@ bool fails_in(Terms& terms, const system::Space& space, const Fact& fact, const 
   switch (fact.kind) {
     case Fact::Kind::within:
       return !holds(fact.holds) || !std::all_of(fact.also.begin(), fact.also.end(), holds);
-    case Fact::Kind::differ:
-      return state[fact.holds.variable] == state[fact.other];
     case Fact::Kind::law:
     case Fact::Kind::order:
     case Fact::Kind::spent:
@@ -156,10 +152,7 @@ bool fails_where(const system::Space& space, const Fact& fact, const Known& know
     });
     return fails;
   }
-  if (fact.kind != Fact::Kind::differ) return false;
-  const auto one = known.find(fact.holds.variable);
-  const auto other = known.find(fact.other);
-  return one != known.end() && other != known.end() && one->second.size() == 1 && one->second == other->second;
+  return false;
 }
 
 }  // namespace cairn::solver

@@ -21,7 +21,6 @@ struct Within {
 struct Fact {
   enum class Kind : std::uint8_t {
     within,  ///< `holds`, and all of `also`
-    differ,  ///< the variable of `holds` has another value than `other`
     law,     ///< the system::Law `place`
     order,   ///< 5.a: no step is done unless all that it waits for are done
     spent,   ///< 5.c.1: the cables that are broken and the breaks that are left are no more than the budget
@@ -29,7 +28,6 @@ struct Fact {
   std::vector<Within> given;
   Kind kind = Kind::within;
   Within holds;
-  system::VariableId other = 0;
   std::uint32_t place = 0;
   std::vector<Within> also{};
   auto operator<=>(const Fact&) const = default;

@@ -161,6 +161,7 @@ class FactsProver::Search {
       const Values after = relation_->reader().after(step);
       const auto first =
           std::ranges::find_if(taken_, [&](std::size_t place) { return fails(all_[place].fact, after); });
+      if (first == taken_.end()) throw Contradiction("a fact that an event loses is there when it is evaluated");
       if (rule_out(step, relation_->obligations().lost(all_[*first].fact))) continue;
       drop_lost(after);
       is_excluded = false;
@@ -320,25 +321,24 @@ void FactsProver::offer(const std::vector<Fact>& candidates) {
   }
 }
 
-Bounds FactsProver::judge_bounds() const {
-  Bounds bounds = bounds_.judge;
-  bounds.seconds = deadline_.left();
-  return bounds;
-}
-
 bool FactsProver::holds_uncounted(const AskedProperty& asked, const std::vector<Fact>& facts) const {
   const auto counts = [this](const Fact& fact) { return counts_faults(space_, fact); };
   if (subject_.faults.none() || std::ranges::any_of(facts, counts)) return false;
   Subject uncounted = subject_;
   uncounted.counting = system::Counting::uncounted;
   const std::unique_ptr<Solver> judge = judge_();
-  return find_hole(uncounted, asked, facts, *judge, judge_bounds()) == Outcome::unsatisfiable;
+  Bounds bounds = bounds_.judge;
+  // What is not needed may not use up the time of what is.
+  if (const auto left = deadline_.left()) bounds.seconds = *left / 2;
+  return find_hole(uncounted, asked, facts, *judge, bounds) == Outcome::unsatisfiable;
 }
 
 std::variant<FactsProof, NoFactsProof> FactsProver::judged(const AskedProperty& asked, std::vector<Fact> facts) {
   if (holds_uncounted(asked, facts)) return FactsProof{std::move(facts), true};
   const std::unique_ptr<Solver> judge = judge_();
-  switch (find_hole(subject_, asked, facts, *judge, judge_bounds())) {
+  Bounds bounds = bounds_.judge;
+  bounds.seconds = deadline_.left();
+  switch (find_hole(subject_, asked, facts, *judge, bounds)) {
     case Outcome::unsatisfiable:
       return FactsProof{std::move(facts), false};
     case Outcome::satisfiable:

@@ -6,7 +6,8 @@
 /// it. The solvers answer both with the state variables free: a quick one searches (the scout), and the obligations of
 /// the proof that it ends with are put anew to another (the judge), which alone decides. A candidate is taken up only
 /// when the solver has found a state that it rules out and that nothing taken up so far does: the simplest such
-/// candidate each time. So the proof stays small, and what has nothing to do with the question costs nothing.
+/// candidate each time. Only where a question is hard, all that bounds values is taken up as a help. At the end what
+/// can be spared is spared, so that the proof is small.
 #pragma once
 
 #include <cstdint>
@@ -61,9 +62,12 @@ struct NoFactsProof {
 class FactsProver {
  public:
   FactsProver(Subject subject, SolverMaker scout, SolverMaker judge, const FactsBounds& bounds);
+  FactsProver(const FactsProver&) = delete;
+  FactsProver& operator=(const FactsProver&) = delete;
 
   /// Adds candidates, the simplest first: where several would do, the earlier is taken. What says nothing, and what
-  /// does not hold in the first state, is passed over.
+  /// does not hold in the first state, is passed over. What an event was found to lose does not come back by more of
+  /// them.
   void offer(const std::vector<Fact>& candidates);
 
   /// Looks for a proof with the candidates so far.
@@ -78,7 +82,6 @@ class FactsProver {
   [[nodiscard]] std::variant<FactsProof, NoFactsProof> judged(const AskedProperty& asked, std::vector<Fact> facts);
   /// The judge finds no hole even where faults are not counted: then there is none where they are.
   [[nodiscard]] bool holds_uncounted(const AskedProperty& asked, const std::vector<Fact>& facts) const;
-  [[nodiscard]] Bounds judge_bounds() const;
 
   Subject subject_;
   SolverMaker scout_, judge_;

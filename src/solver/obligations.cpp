@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/contradiction.hpp"
+#include "solver/allowance.hpp"
 
 namespace cairn::solver {
 
@@ -15,8 +16,8 @@ Obligations::Obligations(const Subject& subject, const std::vector<Fact>& facts,
       clauses_(system_.terms, solver),
       event_(solver.declare()) {
   for (VariableId v = 0; v < system_.space.size(); ++v) {
-    const bool is_narrowed = system_.domains[v] != subject.widest[v];
-    if (!is_narrowed && system_.strays(v) != system::never) {
+    for (const system::Value::Case& each : system_.next[v].cases()) {
+      if (std::ranges::binary_search(subject.widest[v], each.value)) continue;
       throw Contradiction("the relation leaves its domains at: " + system_.space.name(v));
     }
   }
@@ -54,18 +55,28 @@ Outcome find_hole(const Subject& subject, const AskedProperty& asked, const std:
   const bool begins_with_facts = std::all_of(facts.begin(), facts.end(), [&](const Fact& fact) {
     return term_of(system.terms, system.first.end, fact) == system::always;
   });
-  if (obligations.begins_bad(asked) || !begins_with_facts) return Outcome::satisfiable;
+  bool begins_within = true;
+  for (VariableId v = 0; v < system.space.size(); ++v) {
+    begins_within =
+        begins_within && std::ranges::binary_search(system.domains[v], system.first.end[v].cases().front().value);
+  }
+  if (obligations.begins_bad(asked) || !begins_with_facts || !begins_within) return Outcome::satisfiable;
+  Allowance allowance(solver, bounds);
   std::vector<Term> lost{obligations.unfinished()};
   for (const Fact& fact : facts) {
     obligations.demand(fact);
     lost.push_back(obligations.lost(fact));
   }
   const Obligations::Bad bad = obligations.bad(asked);
-  for (const Obligations::Bad& each : {Obligations::Bad{system.terms.any(lost), true}, bad}) {
-    if (each.term == system::never) continue;
-    std::vector<Literal> assumed{obligations.literal_of(each.term)};
-    if (each.on_the_way) assumed.push_back(obligations.event());
-    if (const Outcome outcome = solver.check(assumed, bounds); outcome != Outcome::unsatisfiable) return outcome;
+  try {
+    for (const Obligations::Bad& each : {Obligations::Bad{system.terms.any(lost), true}, bad}) {
+      if (each.term == system::never) continue;
+      std::vector<Literal> assumed{obligations.literal_of(each.term)};
+      if (each.on_the_way) assumed.push_back(obligations.event());
+      if (allowance.can(assumed)) return Outcome::satisfiable;
+    }
+  } catch (const Unanswered&) {
+    return Outcome::unknown;
   }
   return Outcome::unsatisfiable;
 }

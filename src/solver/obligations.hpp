@@ -2,9 +2,6 @@
 /// What has to be shown of a proof by facts, as clauses.
 #pragma once
 
-#include <map>
-#include <memory>
-#include <optional>
 #include <vector>
 
 #include "solver/clauses.hpp"
@@ -16,7 +13,7 @@ namespace cairn::solver {
 
 /// What a proof speaks of.
 struct Subject {
-  const Model& model;
+  const Model& model;  ///< must outlive whatever is made of this
   FaultBudget faults;
   system::Domains widest;  ///< the values that are in question at all: no event leaves them
   system::Counting counting = system::Counting::counted;

@@ -36,7 +36,12 @@ void tell(const solver::FactsProof& proof, const system::Space& space, PropertyV
   for (const solver::Fact& fact : proof.facts) verdict.settled.facts.push_back(words_of(space, fact));
 }
 
-void settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits& limits, PropertyVerdict& verdict) {
+bool ends_for_sure(const Model& model) {
+  return model.platform.side_leads_to != SideLeadsTo::one_neighbour;
+}
+
+std::optional<solver::FactsProof> settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits& limits,
+                                                        PropertyVerdict& verdict) {
   const solver::Deadline deadline(limits.seconds);
   const auto left = [&] {
     Limits rest = limits;
@@ -46,15 +51,20 @@ void settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits&
   if (auto refutation = unrolling.glance(verdict.asked, left())) {
     verdict.verdict = Verdict::refuted;
     verdict.events = std::move(*refutation);
-    return;
+    return {};
   }
-  const auto by_facts = facts.prove(verdict.asked);
-  if (const auto* proof = std::get_if<solver::FactsProof>(&by_facts)) {
+  std::optional<solver::FactsProof> proof;
+  if (!speaks_of_goal(verdict.asked.property) || ends_for_sure(unrolling.model())) {
+    auto answer = facts.prove(verdict.asked);
+    if (auto* found = std::get_if<solver::FactsProof>(&answer)) proof = std::move(*found);
+  }
+  if (proof) {
     tell(*proof, facts.space(), verdict);
   } else {
     settle_by_unrolling(unrolling, left(), verdict);
   }
   if (verdict.verdict == Verdict::proved) settle_vacuity(unrolling, left(), verdict);
+  return proof;
 }
 
 }  // namespace cairn::verify

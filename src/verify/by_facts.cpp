@@ -5,6 +5,7 @@
 
 #include "solver/cadical_solver.hpp"
 #include "solver/z3_solver.hpp"
+#include "verify/solver_limits.hpp"
 
 namespace cairn::verify {
 
@@ -18,12 +19,11 @@ constexpr std::uint64_t judge_effort = 400'000'000;
 constexpr std::size_t most_candidates = 20'000;
 constexpr int tiers = 4;
 
-solver::FactsBounds bounds_of(const Limits& limits) {
+solver::FactsBounds facts_bounds_of(const Limits& limits) {
   solver::FactsBounds bounds;
+  bounds.scout = bounds.judge = bounds_of(limits);
   bounds.scout.effort = scout_conflicts;
-  bounds.scout.seconds = limits.seconds;
   bounds.judge.effort = judge_effort;
-  bounds.judge.seconds = limits.seconds;
   return bounds;
 }
 
@@ -43,10 +43,11 @@ std::string words_of(const solver::NoFactsProof& why) {
 
 ByFacts::ByFacts(const Model& model, const FaultBudget& faults, const Limits& limits)
     : subject_{model, faults, system::stated_domains(model, faults)},
-      limits_(limits),
       space_(model, faults),
       touched_(touched_by_steps(space_, subject_.widest)),
-      miner_(space_) {}
+      miner_(space_),
+      limits_(limits),
+      deadline_(limits.seconds) {}
 
 void ByFacts::see(const explore::Exploration& all) {
   const explore::Visited& visited = *all.visited;
@@ -60,10 +61,10 @@ void ByFacts::see(const explore::Exploration& all) {
   seen_all_ = all.every_state_visited;
 }
 
-std::vector<Fact> ByFacts::next_candidates() {
+std::vector<Fact> ByFacts::candidates(int tier) const {
   const auto from_text = [&] { return gathered(space_, touched_, candidates_from_text(space_, subject_.widest)); };
   const auto from_states = [&] { return gathered(space_, touched_, miner_.single()); };
-  switch (tiers_offered_++) {
+  switch (tier) {
     case 0: {
       if (!seen_all_) return from_text();
       // What was seen says more than what the text says of the same.
@@ -82,30 +83,30 @@ std::vector<Fact> ByFacts::next_candidates() {
   }
 }
 
-bool ByFacts::offer_more() {
-  while (tiers_offered_ < tiers) {
-    std::vector<Fact> candidates = next_candidates();
-    if (candidates.empty() || candidates.size() > most_candidates) continue;
-    sort_by_simplicity(space_, candidates);
-    prover_->offer(candidates);
+bool ByFacts::offer_more(solver::FactsProver& prover, int& tier) const {
+  while (tier < tiers) {
+    std::vector<Fact> more = candidates(tier++);
+    if (more.empty() || more.size() > most_candidates) continue;
+    sort_by_simplicity(space_, more);
+    prover.offer(more);
     return true;
   }
   return false;
 }
 
 std::variant<solver::FactsProof, solver::NoFactsProof> ByFacts::prove(const AskedProperty& asked) {
-  if (!prover_) {
-    const std::atomic<bool>* interrupt = limits_.interrupt;
-    prover_.emplace(
-        subject_, [interrupt] { return solver::make_cadical_solver(interrupt); },
-        [interrupt] { return solver::make_z3_solver(interrupt); }, bounds_of(limits_));
-    offer_more();
-  }
+  Limits left = limits_;
+  left.seconds = deadline_.left();
+  solver::FactsProver prover(
+      subject_, [interrupt = limits_.interrupt] { return solver::make_cadical_solver(interrupt); },
+      [interrupt = limits_.interrupt] { return solver::make_z3_solver(interrupt); }, facts_bounds_of(left));
+  int tier = 0;
+  offer_more(prover, tier);
   while (true) {
-    auto answer = prover_->prove(asked);
+    auto answer = prover.prove(asked);
     const auto* none = std::get_if<solver::NoFactsProof>(&answer);
     const bool may_need_more = none != nullptr && none->why == solver::NoFactsProof::Why::not_excluded;
-    if (!may_need_more || !offer_more()) return answer;
+    if (!may_need_more || !offer_more(prover, tier)) return answer;
   }
 }
 

@@ -22,10 +22,14 @@ namespace cairn::verify {
 
 /// Mines candidates and has the solvers sift them, the simplest kinds first: a richer kind only where the simpler ones
 /// do not do. The effort is counted, not timed, so that the same question ends in the same way on every machine, unless
-/// a limit of the call is met first.
+/// a limit of the call is met first. Each property is looked at afresh: its proof does not depend on what else is
+/// asked.
 class ByFacts {
  public:
+  /// The limits are for all proofs together, from now on. The model must outlive this.
   ByFacts(const Model& model, const FaultBudget& faults, const Limits& limits);
+  ByFacts(const ByFacts&) = delete;
+  ByFacts& operator=(const ByFacts&) = delete;
 
   [[nodiscard]] const system::Space& space() const { return space_; }
 
@@ -39,19 +43,18 @@ class ByFacts {
   [[nodiscard]] std::variant<solver::FactsProof, solver::NoFactsProof> prove(const AskedProperty& asked);
 
  private:
-  /// The candidates of the next richer tier, in no order.
-  [[nodiscard]] std::vector<solver::Fact> next_candidates();
-  /// Offers the next tier that has candidates, but not too many; false where there is none.
-  bool offer_more();
+  /// The candidates of a tier, the poorest first, in no order.
+  [[nodiscard]] std::vector<solver::Fact> candidates(int tier) const;
+  /// Offers the next tier that has candidates, but not too many, and moves on; false where there is none.
+  bool offer_more(solver::FactsProver& prover, int& tier) const;
 
   solver::Subject subject_;
-  Limits limits_;
   system::Space space_;
   std::vector<bool> touched_;
   Miner miner_;
-  std::optional<solver::FactsProver> prover_;
+  Limits limits_;
+  solver::Deadline deadline_;
   bool seen_all_ = false;
-  int tiers_offered_ = 0;
 };
 
 }  // namespace cairn::verify

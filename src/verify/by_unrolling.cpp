@@ -37,9 +37,12 @@ solver::BoundedAnswer ByUnrolling::check(const AskedProperty& asked, const Limit
 
 std::optional<Trace> ByUnrolling::glance(const AskedProperty& asked, const Limits& limits) {
   constexpr std::uint64_t conflicts = 3'000;
+  constexpr std::size_t longest_glance = 60;
   solver::BoundedLimits bounded;
   bounded.bounds = bounds_of(limits);
   bounded.bounds.effort = conflicts;
+  bounded.length = longest_glance;
+  bounded.longest = longest_;
   solver::BoundedAnswer answer = check_bounded(unroller(), *scout(limits)(), asked, bounded);
   const bool is_whole = answer.cause == solver::Cause::none && answer.complaint.empty();
   if (answer.verdict != Verdict::refuted || !is_whole) return {};

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
+#include <optional>
 #include <string_view>
 #include <vector>
 
@@ -226,37 +228,42 @@ std::string condition_words(const Space& space, const Conditions& given) {
   return words;
 }
 
-std::string_view quantity_of(const Space& space, system::VariableId v) {
-  switch (space[v].kind) {
-    case Kind::number:
-      return "number";
-    case Kind::next_number:
-      return "next number";
-    case Kind::priority:
-      return "priority";
-    case Kind::startup_priority:
-      return "startup priority";
-    default:
-      return "value";
-  }
-}
-
 // What the claims have in common, from the start, is said once: "each of yard-3 to yard-5 keeps priority 100".
 struct Alike {
   std::string predicate;
   std::vector<system::VariableId> subjects;
 };
 
-// "yard-1", "yard-1 and yard-2", "yard-1 to yard-4": who stand in a row in the site are told by the first and the last.
+/// A name as what it begins with and the number at its end: "yard-12" is "yard-" and 12.
+struct Numbered {
+  std::string stem;
+  std::optional<std::int64_t> number;
+
+  explicit Numbered(const std::string& name) {
+    std::size_t begin = name.size();
+    while (begin > 0 && std::isdigit(static_cast<unsigned char>(name[begin - 1])) != 0) --begin;
+    const std::size_t digits = name.size() - begin;
+    stem = name.substr(0, begin);
+    if (digits > 0 && digits < 10 && name[begin] != '0') number = std::stoll(name.substr(begin));
+  }
+  [[nodiscard]] bool is_followed_by(const Numbered& next) const {
+    return number && next.number && stem == next.stem && *next.number == *number + 1;
+  }
+};
+
+// "yard-1", "yard-1 and yard-2", "yard-1 to yard-4": names that count up are told by the first and the last.
 Words runs_of(const Space& space, const std::vector<system::VariableId>& subjects) {
+  Words names;
+  for (const system::VariableId v : subjects) names.push_back(subject_of(space, v));
   Words words;
-  for (std::size_t i = 0; i < subjects.size();) {
+  for (std::size_t i = 0; i < names.size();) {
     std::size_t end = i + 1;
-    while (end < subjects.size() && space[subjects[end]].place == space[subjects[end - 1]].place + 1) ++end;
+    while (end < names.size() && Numbered(names[end - 1]).is_followed_by(Numbered(names[end]))) ++end;
     if (end - i > 2) {
-      words.push_back(fmt::format("{} to {}", subject_of(space, subjects[i]), subject_of(space, subjects[end - 1])));
+      words.push_back(fmt::format("{} to {}", names[i], names[end - 1]));
     } else {
-      for (std::size_t at = i; at < end; ++at) words.push_back(subject_of(space, subjects[at]));
+      words.insert(words.end(), names.begin() + static_cast<std::ptrdiff_t>(i),
+                   names.begin() + static_cast<std::ptrdiff_t>(end));
     }
     i = end;
   }
@@ -281,10 +288,12 @@ std::string seniority_words(const Space& space, const std::vector<Within>& claim
   return fmt::format("{}", fmt::join(sentences, "; "));
 }
 
-// Each has a number of its own, and keeps it.
+// Each has a number of its own, and keeps it; and their names count up, so that it is plain whose is which.
 bool is_a_number_each(const Space& space, const std::vector<Within>& claims) {
   const Kind kind = space[claims.front().variable].kind;
-  return (kind == Kind::number || kind == Kind::next_number) &&
+  std::vector<system::VariableId> subjects;
+  for (const Within& claim : claims) subjects.push_back(claim.variable);
+  return (kind == Kind::number || kind == Kind::next_number) && runs_of(space, subjects).size() == 1 &&
          std::ranges::all_of(claims, [](const Within& claim) { return claim.values.size() == 1; });
 }
 
@@ -300,7 +309,8 @@ std::string family_words(const Space& space, const std::vector<Within>& claims) 
       numbers.push_back(number_words(space, claim));
     }
     return fmt::format("each of {} keeps its {}: {}", all_of(runs_of(space, subjects)),
-                       quantity_of(space, claims.front().variable), fmt::join(numbers, ", "));
+                       space[claims.front().variable].kind == Kind::number ? "number" : "next number",
+                       fmt::join(numbers, ", "));
   }
   std::vector<Alike> groups;
   for (const Within& claim : claims) {
@@ -340,13 +350,6 @@ std::string within_words(const Space& space, const Fact& fact) {
   return condition_words(space, given) + sentence_of(space, fact.holds, given.from_the_start(), named);
 }
 
-std::string differ_words(const Space& space, const Fact& fact) {
-  const system::VariableId one = fact.holds.variable;
-  return fmt::format("{}the {} of {} is another than the {} of {}",
-                     condition_words(space, Conditions(space, fact.given)), quantity_of(space, one),
-                     subject_of(space, one), quantity_of(space, fact.other), subject_of(space, fact.other));
-}
-
 std::string_view law_words(system::Law law) {
   switch (law) {
     case system::Law::leaders:
@@ -366,8 +369,6 @@ std::string words_of(const Space& space, const Fact& fact) {
   switch (fact.kind) {
     case Fact::Kind::within:
       return within_words(space, fact);
-    case Fact::Kind::differ:
-      return differ_words(space, fact);
     case Fact::Kind::law:
       return conditions() + std::string(law_words(static_cast<system::Law>(fact.place)));
     case Fact::Kind::order:

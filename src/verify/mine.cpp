@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <bit>
 
-#include "base/contradiction.hpp"
 #include "system/build.hpp"
 #include "system/moves.hpp"
 #include "system/steps.hpp"
@@ -35,7 +34,7 @@ Fact law(system::Law which) {
 
 namespace {
 
-// A variable that no step touches, and every variable within what the smallest domains allow.
+// Every variable within what the smallest domains allow.
 void add_values(const Space& space, const system::Domains& smallest, std::vector<Fact>& facts) {
   facts.reserve(facts.size() + space.size());
   for (VariableId v = 0; v < space.size(); ++v) facts.push_back(within({v, smallest[v]}));
@@ -169,8 +168,6 @@ int remoteness(const Space& space, const Fact& fact) {
       return 6;
     case Fact::Kind::spent:
       return 13;
-    case Fact::Kind::differ:
-      return 3;
     case Fact::Kind::within:
       break;
   }
@@ -213,8 +210,9 @@ std::uint8_t Miner::place_of(VariableId v, std::int64_t value) {
   std::vector<std::int64_t>& known = values_[v];
   const auto place = std::find(known.begin(), known.end(), value);
   if (place == known.end()) {
-    if (known.size() == 64) throw Contradiction("more than 64 values of: " + space_.name(v));
+    if (known.size() > most_values) return 0;
     known.push_back(value);
+    if (known.size() > most_values) return 0;
     return static_cast<std::uint8_t>(known.size() - 1);
   }
   return static_cast<std::uint8_t>(place - known.begin());
@@ -274,13 +272,13 @@ std::vector<Fact> Miner::single() const {
   if (rows_.empty()) return facts;
   const Seen always = seen_where({});
   for (VariableId v = 0; v < space_.size(); ++v) {
-    facts.push_back(within({v, values(v, always[v])}));
+    if (is_told(v)) facts.push_back(within({v, values(v, always[v])}));
   }
   std::map<Guard, Seen> known;
   for (const Guard& guard : guards_of_one_step()) {
     const Seen& seen = known[guard] = seen_where(guard);
     for (VariableId v = 0; v < space_.size(); ++v) {
-      if (seen[v] == always[v] || space_[v].kind == Kind::done) continue;
+      if (!is_told(v) || seen[v] == always[v] || space_[v].kind == Kind::done) continue;
       facts.push_back(within({v, values(v, seen[v])}, guard));
     }
   }
@@ -289,7 +287,7 @@ std::vector<Fact> Miner::single() const {
     const Seen& since = known[{guard[0]}];
     const Seen& until = known[{guard[1]}];
     for (VariableId v = 0; v < space_.size(); ++v) {
-      if (seen[v] == (since[v] & until[v]) || space_[v].kind == Kind::done) continue;
+      if (!is_told(v) || seen[v] == (since[v] & until[v]) || space_[v].kind == Kind::done) continue;
       facts.push_back(within({v, values(v, seen[v])}, guard));
     }
   }
@@ -313,7 +311,7 @@ void Miner::pair_up(const Guard& guard, std::vector<Fact>& facts) const {
   }
   std::vector<VariableId> varying;
   for (VariableId v = 0; v < space_.size(); ++v) {
-    if (std::popcount(seen[v]) > 1 && space_[v].kind != Kind::done) varying.push_back(v);
+    if (is_told(v) && std::popcount(seen[v]) > 1 && space_[v].kind != Kind::done) varying.push_back(v);
   }
   for (const VariableId v : varying) {
     std::vector<Seen> with(values_[v].size(), Seen(space_.size(), 0));

@@ -34,10 +34,9 @@ class Miner {
   explicit Miner(const system::Space& space);
 
   void add(const State& s);
-  [[nodiscard]] std::size_t states() const { return rows_.size(); }
 
   /// Which values each variable takes at all, once a step is done, until it is done, and between a step and the one
-  /// that directly follows it; and which numbers always differ.
+  /// that directly follows it.
   [[nodiscard]] std::vector<solver::Fact> single() const;
   /// Of two variables, which values the one takes while the other has a certain value.
   [[nodiscard]] std::vector<solver::Fact> paired() const;
@@ -50,8 +49,11 @@ class Miner {
   /// A state, each value by its place in values_.
   using Row = std::vector<std::uint8_t>;
   using Guard = std::vector<solver::Within>;
+  static constexpr std::size_t most_values = 64;
 
   [[nodiscard]] std::uint8_t place_of(system::VariableId v, std::int64_t value);
+  /// Of a variable with too many values nothing is told.
+  [[nodiscard]] bool is_told(system::VariableId v) const { return values_[v].size() <= most_values; }
   [[nodiscard]] std::vector<std::int64_t> values(system::VariableId v, std::uint64_t seen) const;
   [[nodiscard]] bool holds(const Row& row, const Guard& guard) const;
   [[nodiscard]] Seen seen_where(const Guard& guard) const;

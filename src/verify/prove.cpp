@@ -87,11 +87,19 @@ class Prover {
       if (options_.engine == Engine::both) compare(faults, verdicts);
     } catch (const Contradiction& contradiction) {
       empty_.add_nothing();
-      for (PropertyVerdict* verdict : verdicts) verify::claim_nothing(contradiction.what(), *verdict);
+      claim_nothing_more(contradiction.what(), verdicts);
     }
   }
 
-  void by_states(const FaultBudget& faults, Verdicts verdicts) {
+  // What is refuted stands: it was replayed.
+  static void claim_nothing_more(const std::string& why, const Verdicts& verdicts) {
+    for (PropertyVerdict* verdict : verdicts) {
+      if (verdict->verdict != Verdict::refuted) verify::claim_nothing(why, *verdict);
+    }
+  }
+
+  void by_states(const FaultBudget& faults, const Verdicts& asked) {
+    Verdicts verdicts = asked;
     const bool with_facts = options_.engine == Engine::automatic;
     explore::Exploration all = explored(faults, verdicts, with_facts ? options_.confirm_limit : no_bound);
     if (take_refutations(all, verdicts); !verdicts.empty() && with_facts) {
@@ -103,6 +111,7 @@ class Prover {
     }
     empty_.add(all, faults);
     report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
+    if (!all.endless.empty()) return claim_nothing_more(endless_run(all.endless), asked);
     take_proofs(faults, all, verdicts);
   }
 
@@ -149,7 +158,9 @@ class Prover {
     facts.see(all);
     Verdicts left;
     for (PropertyVerdict* verdict : verdicts) {
-      if (may_be_vacuous(all, verdict->asked.property)) {
+      const Property property = verdict->asked.property;
+      const bool may_be_endless = !all.every_state_visited && !verify::ends_for_sure(model_);
+      if (may_be_vacuous(all, property) || (may_be_endless && speaks_of_goal(property))) {
         left.push_back(verdict);
         continue;
       }
@@ -175,10 +186,6 @@ class Prover {
 
   void take_proofs(const FaultBudget& faults, const explore::Exploration& all, const Verdicts& verdicts) {
     if (verdicts.empty()) return;
-    if (!all.endless.empty()) {
-      for (PropertyVerdict* verdict : verdicts) verify::claim_nothing(endless_run(all.endless), *verdict);
-      return;
-    }
     for (PropertyVerdict* verdict : verdicts) {
       verdict->verdict = all.stopped ? Verdict::undecided : Verdict::proved;
       if (all.stopped) verdict->reason = *all.stopped;
@@ -209,7 +216,8 @@ class Prover {
     for (PropertyVerdict* verdict : verdicts) {
       {
         const Timed timed(report_.timing.solving);
-        settle_by_constraints(facts, unrolling, guard_.left(), *verdict);
+        auto proof = settle_by_constraints(facts, unrolling, guard_.left(), *verdict);
+        if (proof) proofs_.push_back({verdict->asked, faults, std::move(proof->facts)});
       }
       if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
     }

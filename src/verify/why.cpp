@@ -33,7 +33,9 @@ Result<Why> why(const Model& model, const ProveOptions& options) {
   why.report = std::move(report).value();
   for (const PropertyVerdict& p : why.report.properties) why.properties.push_back({p.asked, p.verdict, {}, {}, {}});
   std::vector<verify::Uses> uses;
-  for (const verify::ToldProof& proof : proofs) uses.push_back(uses_of(model, proof, trials.left()));
+  for (const verify::ToldProof& proof : proofs) {
+    if (auto known = uses_of(model, proof, trials.left())) uses.push_back(std::move(*known));
+  }
   verify::try_parts(model, why.report, uses, trials, why.properties);
   why.rules = verify::try_rules(model, why.report, trials);
   why.repairs = verify::find_repairs(model, why.report, trials);

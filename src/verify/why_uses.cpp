@@ -4,10 +4,13 @@
 #include <atomic>
 #include <optional>
 
+#include "base/contradiction.hpp"
+#include "solver/allowance.hpp"
 #include "solver/cadical_solver.hpp"
 #include "solver/deadline.hpp"
 #include "solver/step_found.hpp"
 #include "system/domains.hpp"
+#include "verify/solver_limits.hpp"
 
 namespace cairn::verify {
 
@@ -30,10 +33,8 @@ class WithoutStep {
     const auto carry_all = [this](std::vector<Within>& claims) {
       return std::ranges::all_of(claims, [this](Within& claim) { return carry(claim.variable); });
     };
-    const bool has_claim = fact.kind == Fact::Kind::within || fact.kind == Fact::Kind::differ;
     if (!carry_all(fact.given) || !carry_all(fact.also)) return {};
-    if (has_claim && !carry(fact.holds.variable)) return {};
-    if (fact.kind == Fact::Kind::differ && !carry(fact.other)) return {};
+    if (fact.kind == Fact::Kind::within && !carry(fact.holds.variable)) return {};
     return fact;
   }
 
@@ -58,17 +59,16 @@ class WithoutStep {
   std::optional<StepId> step_;
 };
 
-/// The facts of a proof in the procedure without a part.
+/// The facts of a proof in the procedure without a part. Its questions may throw Unanswered.
 class Trial {
  public:
   Trial(const Model& variant, const ToldProof& proof, const std::vector<std::optional<Fact>>& facts,
-        const std::atomic<bool>* interrupt, std::optional<double> seconds)
+        const std::atomic<bool>* interrupt, const solver::Bounds& bounds)
       : facts_(facts),
         solver_(solver::make_cadical_solver(interrupt)),
         obligations_({variant, proof.faults, system::stated_domains(variant, proof.faults)}, present(facts), *solver_),
-        reader_(obligations_) {
-    bounds_.effort = 10'000;
-    bounds_.seconds = seconds;
+        reader_(obligations_),
+        allowance_(*solver_, bounds) {
     for (const Fact& fact : present(facts)) obligations_.demand(fact);
   }
 
@@ -78,9 +78,11 @@ class Trial {
     while (finds_another(lost)) {
       const solver::Values after = reader_.after(reader_.read(true));
       system::System& system = obligations_.system();
+      const std::vector<bool> before = lost;
       for (std::size_t i = 0; i < facts_.size(); ++i) {
         lost[i] = lost[i] || (facts_[i] && fails_in(system.terms, system.space, *facts_[i], after));
       }
+      if (lost == before) throw Contradiction("a fact that an event loses is there when it is evaluated");
     }
     return lost;
   }
@@ -89,7 +91,7 @@ class Trial {
     const solver::Obligations::Bad bad = obligations_.bad(asked);
     std::vector<solver::Literal> assumed{obligations_.literal_of(bad.term)};
     if (bad.on_the_way) assumed.push_back(obligations_.event());
-    return solver_->check(assumed, bounds_) == solver::Outcome::satisfiable;
+    return allowance_.can(assumed);
   }
 
  private:
@@ -109,40 +111,49 @@ class Trial {
     const system::Term any = obligations_.system().terms.any(cases);
     if (any == system::never) return false;
     const std::vector<solver::Literal> assumed{obligations_.event(), obligations_.literal_of(any)};
-    return solver_->check(assumed, bounds_) == solver::Outcome::satisfiable;
+    return allowance_.can(assumed);
   }
 
   const std::vector<std::optional<Fact>>& facts_;
   std::unique_ptr<solver::Solver> solver_;
   solver::Obligations obligations_;
   solver::StepReader reader_;
-  solver::Bounds bounds_;
+  solver::Allowance allowance_;
 };
 
 }  // namespace
 
-Uses uses_of(const Model& model, const ToldProof& proof, const Limits& limits) {
+std::optional<Uses> uses_of(const Model& model, const ToldProof& proof, const Limits& limits) {
+  constexpr std::uint64_t conflicts = 20'000;  // many times what a part of models/ takes
   Uses uses{proof.asked, {}, std::vector<std::vector<Part>>(proof.facts.size())};
   const Space space(model, proof.faults);
   const solver::Deadline deadline(limits.seconds);
+  solver::Bounds bounds = bounds_of(limits);
+  bounds.effort = conflicts;
   for (const Part& part : parts_of(model)) {
-    const bool interrupted = limits.interrupt != nullptr && limits.interrupt->load(std::memory_order_relaxed);
-    if (interrupted || deadline.left() == 0.0) break;
+    bounds.seconds = deadline.left();
     const Model variant = without(model, {part});
     const Space variant_space(variant, proof.faults);
     const bool is_step = part.kind != Part::Kind::ordering;
     const WithoutStep without_step(space, variant_space, is_step ? std::optional(part.step) : std::nullopt);
     std::vector<std::optional<Fact>> facts;
     for (const Fact& fact : proof.facts) facts.push_back(without_step.carried(fact));
-    Trial trial(variant, proof, facts, limits.interrupt, deadline.left());
-    const std::vector<bool> lost = trial.lost();
-    bool is_used = trial.is_bad(proof.asked);
-    for (std::size_t i = 0; i < facts.size(); ++i) {
-      if (facts[i] && !lost[i]) continue;
-      uses.by_fact[i].push_back(part);
-      is_used = true;
+    try {
+      Trial trial(variant, proof, facts, limits.interrupt, bounds);
+      const std::vector<bool> lost = trial.lost();
+      bool is_used = trial.is_bad(proof.asked);
+      const auto speaks_of_it = [](const std::optional<Fact>& fact) { return !fact; };
+      const bool is_spoken_of = std::ranges::any_of(facts, speaks_of_it);
+      for (std::size_t i = 0; i < facts.size(); ++i) {
+        if (facts[i] && !lost[i]) continue;
+        is_used = true;
+        // Where the facts that speak of the part had to go, others may be lost only for want of them.
+        if (!is_spoken_of || speaks_of_it(facts[i])) uses.by_fact[i].push_back(part);
+      }
+      if (is_used) uses.parts.push_back(part);
+    } catch (const solver::Unanswered&) {
+      return {};
     }
-    if (is_used) uses.parts.push_back(part);
   }
   return uses;
 }

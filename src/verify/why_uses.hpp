@@ -2,6 +2,7 @@
 /// What a proof by facts takes from the procedure, found by putting the same facts to the procedure without a part.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "cairn/why.hpp"
@@ -16,7 +17,7 @@ struct Uses {
   std::vector<std::vector<Part>> by_fact;  ///< per fact: the parts that it speaks of, or without which it is lost
 };
 
-/// Goes through all parts of the procedure. What a limit leaves open counts as not used.
-[[nodiscard]] Uses uses_of(const Model& model, const ToldProof& proof, const Limits& limits);
+/// Goes through all parts of the procedure; nothing where a limit was met, or the effort used up, before all was known.
+[[nodiscard]] std::optional<Uses> uses_of(const Model& model, const ToldProof& proof, const Limits& limits);
 
 }  // namespace cairn::verify

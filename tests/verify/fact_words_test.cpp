@@ -135,15 +135,7 @@ TEST_CASE("what never happens") {
   CHECK(yard.words(yard.of(Kind::number, 3, {})) == "there is no state at all");
 }
 
-TEST_CASE("values that differ, laws, and the budget of breaks") {
-  Fact differ;
-  differ.kind = Fact::Kind::differ;
-  differ.holds = yard.of(Kind::number, 1, {});
-  differ.other = yard.space.of_device(Kind::next_number, DeviceId(2));
-  CHECK(words_of(yard.space, differ) == "the number of yard-1 is another than the next number of yard-3");
-  differ.given = {yard.done(1, false)};
-  CHECK(words_of(yard.space, differ) ==
-        "until s1 is done, the number of yard-1 is another than the next number of yard-3");
+TEST_CASE("laws, and the budget of breaks") {
   std::vector<std::string> laws;
   for (std::uint32_t place = 0; place < system::law_count; ++place) {
     Fact law;
