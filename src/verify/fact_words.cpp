@@ -292,6 +292,7 @@ std::string seniority_words(const Space& space, const std::vector<Within>& claim
 bool is_a_number_each(const Space& space, const std::vector<Within>& claims) {
   const Kind kind = space[claims.front().variable].kind;
   std::vector<system::VariableId> subjects;
+  subjects.reserve(claims.size());
   for (const Within& claim : claims) subjects.push_back(claim.variable);
   return (kind == Kind::number || kind == Kind::next_number) && runs_of(space, subjects).size() == 1 &&
          std::ranges::all_of(claims, [](const Within& claim) { return claim.values.size() == 1; });
