@@ -4,7 +4,7 @@ import subprocess
 import tempfile
 import time
 
-from .call import EXPLORING, Failure, explored, why_undecided, write_model
+from .call import EXPLORING, explored, why_undecided, write_model
 from .stated import procedures
 from .tables import Targets
 
@@ -59,10 +59,8 @@ def of_scaled(cairn, folder, targets):
               for name in ("primary-stays", "members-stay", "no-clash", "no-refusal", "reaches-goal", "survives-cold-start")]
     for model, name, target, options in asked:
         what = f"{model}, {name}"
-        try:
-            answer = cairn.prove(write_model(folder, model), [name], options)
-        except Failure as failure:
-            targets.miss(f"{what}: {failure}")
+        answer = targets.answer(what, lambda: cairn.prove(write_model(folder, model), [name], options))
+        if answer is None:
             continue
         seconds, outcome = answer.taken("solving"), outcome_of(answer.properties[name])
         if outcome == BY_FACTS:
@@ -79,10 +77,8 @@ def of_models(cairn, options, targets):
             if expected.verdict != "proved":
                 continue
             what = f"{name}, {asked}"
-            try:
-                answer = cairn.prove(path, [asked])
-            except Failure as failure:
-                targets.miss(f"{what}: {failure}")
+            answer = targets.answer(what, lambda: cairn.prove(path, [asked]))
+            if answer is None:
                 continue
             seconds, outcome = answer.taken("solving"), outcome_of(answer.properties[asked])
             if outcome == BY_FACTS:

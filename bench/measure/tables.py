@@ -1,4 +1,5 @@
 """Figures on paper: rows in columns, and figures against targets."""
+from .call import Failure
 
 
 def number(n):
@@ -39,6 +40,14 @@ class Targets:
         good = self.judge(what, value, unit, target, at_most)
         print(f"{'good' if good else 'MISSED':7} {what}: {value:,.3g} {unit}"
               f" (target: at {'most' if at_most else 'least'} {target:,} {unit})", flush=True)
+
+    def answer(self, what, ask):
+        """What `ask()` answers; None where it fails, which misses the target."""
+        try:
+            return ask()
+        except Failure as failure:
+            self.miss(f"{what}: {failure}")
+            return None
 
     def miss(self, what):
         """What misses a target without a figure."""

@@ -61,8 +61,8 @@ def unrolling_of(program, file, asked, length, time_limit):
 
 
 def run(cairn, options):
-    """Each refutation of a spoilt row by itself, by exploration and by constraints alone (`solving`: facts are tried first,
-    then Z3 unrolls). Beside it what CaDiCaL takes for the unrolling alone."""
+    """Each refutation of a spoilt row by itself, by exploration and by constraints alone (`solving`: a quick look
+    for it, then facts, then runs of every length). Beside it what CaDiCaL takes for the unrolling alone."""
     rows = spoilt_rows(options, SIZE)
     if not rows:
         raise Failure("no spoilt row matches")

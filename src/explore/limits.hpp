@@ -32,7 +32,7 @@ class Watch {
   std::chrono::steady_clock::time_point start_ = std::chrono::steady_clock::now();
 };
 
-/// Says when to stop, and why. One a call of prove or lint, shared by its explorations.
+/// Says when to stop, and why, and what is left until then. One a call of prove or lint, shared by all that it does.
 class Guard {
  public:
   Guard(const Limits& limits, std::function<void(const Progress&)> progress)

@@ -39,11 +39,7 @@ struct Hard {};
 /// The search for a proof of one property.
 class FactsProver::Search {
  public:
-  Search(FactsProver& prover, const AskedProperty& asked)
-      : prover_(prover),
-        all_(prover.candidates_),
-        asked_(asked),
-        last_question_(prover.effort_.questions + prover.bounds_.questions) {}
+  Search(FactsProver& prover, const AskedProperty& asked) : prover_(prover), all_(prover.candidates_), asked_(asked) {}
 
   /// \throws GivenUp
   std::vector<Fact> proof() {
@@ -61,13 +57,12 @@ class FactsProver::Search {
   }
   /// The relation where those of the facts that bound values are built in.
   std::unique_ptr<NarrowedRelation> relation_of(const Places& facts) {
-    ++prover_.effort_.narrowings;
     return std::make_unique<NarrowedRelation>(prover_.subject_, all_, facts, prover_.scout_());
   }
 
   bool ask(NarrowedRelation& relation, const std::vector<Literal>& assumed) {
-    if (prover_.effort_.questions >= last_question_) throw GivenUp{{NoFactsProof::Why::too_costly, Cause::effort, {}}};
-    ++prover_.effort_.questions;
+    if (questions_ >= prover_.bounds_.questions) throw GivenUp{{NoFactsProof::Why::too_costly, Cause::effort, {}}};
+    ++questions_;
     Bounds bounds = prover_.bounds_.scout;
     bounds.seconds = prover_.deadline_.left();
     if (bounds.effort) bounds.effort = *bounds.effort - std::min(*bounds.effort, spent_);
@@ -197,7 +192,6 @@ class FactsProver::Search {
     bool narrowed_less = false;
     for (const std::size_t place : taken_) {
       if (!fails(all_[place].fact, after)) continue;
-      ++prover_.effort_.dropped;
       narrowed_less = narrowed_less || is_built_in(place);
       all_[place].live = is_built_in(place) && keep_the_rest(all_[place].fact, after);
     }
@@ -286,10 +280,10 @@ class FactsProver::Search {
   FactsProver& prover_;
   Candidates& all_;
   AskedProperty asked_;
-  std::uint64_t last_question_;
   Places taken_;
   Places helpers_;                              ///< of those, what was taken up to make questions easier
   std::optional<std::uint64_t> hard_;           ///< the effort above which a question need not be answered
+  std::uint64_t questions_ = 0;                 ///< that were asked
   std::uint64_t spent_ = 0;                     ///< effort
   std::unique_ptr<NarrowedRelation> relation_;  ///< of `taken_`
 };
@@ -317,7 +311,6 @@ void FactsProver::offer(const std::vector<Fact>& candidates) {
       fact.also.assign(claims.begin() + 1, claims.end());
     }
     candidates_.push_back({std::move(fact), true});
-    ++effort_.candidates;
   }
 }
 

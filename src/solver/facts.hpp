@@ -20,14 +20,6 @@
 
 namespace cairn::solver {
 
-/// What the search for proofs cost.
-struct FactsEffort {
-  std::uint64_t questions = 0;   ///< put to the scout
-  std::uint64_t narrowings = 0;  ///< relations that were built for it
-  std::uint64_t candidates = 0;  ///< facts that were offered
-  std::uint64_t dropped = 0;     ///< of those, not kept by every event, or not in whole
-};
-
 /// A property proved by facts.
 struct FactsProof {
   /// The first state satisfies them, every event keeps them, and together they exclude the bad.
@@ -74,8 +66,6 @@ class FactsProver {
   /// \throws Contradiction  where the judge finds the scout wrong
   [[nodiscard]] std::variant<FactsProof, NoFactsProof> prove(const AskedProperty& asked);
 
-  [[nodiscard]] const FactsEffort& effort() const { return effort_; }
-
  private:
   class Search;
   /// The proof, once the judge has found no hole in it.
@@ -87,7 +77,6 @@ class FactsProver {
   SolverMaker scout_, judge_;
   FactsBounds bounds_;
   Deadline deadline_;
-  FactsEffort effort_;
   system::Space space_;
   system::Terms constants_;
   system::SymbolicState start_;  ///< the first settled state

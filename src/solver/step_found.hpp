@@ -35,8 +35,8 @@ class StepReader {
  private:
   Obligations& obligations_;
   std::vector<system::Term> inputs_;
-  std::optional<system::Program>
-      next_;  ///< the cases of System::next, in the order of the space; made when first asked
+  /// The cases of System::next, in the order of the space; made when first asked.
+  std::optional<system::Program> next_;
   std::vector<system::Lanes> scratch_;
 };
 

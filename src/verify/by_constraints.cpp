@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "solver/deadline.hpp"
+#include "explore/limits.hpp"
 #include "verify/fact_words.hpp"
 #include "verify/solver_limits.hpp"
 #include "verify/vacuity.hpp"
@@ -42,13 +42,8 @@ bool ends_for_sure(const Model& model) {
 
 std::optional<solver::FactsProof> settle_by_constraints(ByFacts& facts, ByUnrolling& unrolling, const Limits& limits,
                                                         PropertyVerdict& verdict) {
-  const solver::Deadline deadline(limits.seconds);
-  const auto left = [&] {
-    Limits rest = limits;
-    rest.seconds = deadline.left();
-    return rest;
-  };
-  if (auto refutation = unrolling.glance(verdict.asked, left())) {
+  const explore::Guard guard(limits, {});
+  if (auto refutation = unrolling.glance(verdict.asked, guard.left())) {
     verdict.verdict = Verdict::refuted;
     verdict.events = std::move(*refutation);
     return {};
@@ -61,9 +56,9 @@ std::optional<solver::FactsProof> settle_by_constraints(ByFacts& facts, ByUnroll
   if (proof) {
     tell(*proof, facts.space(), verdict);
   } else {
-    settle_by_unrolling(unrolling, left(), verdict);
+    settle_by_unrolling(unrolling, guard.left(), verdict);
   }
-  if (verdict.verdict == Verdict::proved) settle_vacuity(unrolling, left(), verdict);
+  if (verdict.verdict == Verdict::proved) settle_vacuity(unrolling, guard.left(), verdict);
   return proof;
 }
 

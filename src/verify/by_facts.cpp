@@ -9,15 +9,12 @@
 
 namespace cairn::verify {
 
-using solver::Fact;
-
 namespace {
 
 // Counts of the solvers' own steps: several times what the proofs of models/ and of the benchmark take.
 constexpr std::uint64_t scout_conflicts = 100'000;
 constexpr std::uint64_t judge_effort = 400'000'000;
 constexpr std::size_t most_candidates = 20'000;
-constexpr int tiers = 4;
 
 solver::FactsBounds facts_bounds_of(const Limits& limits) {
   solver::FactsBounds bounds;
@@ -42,12 +39,16 @@ std::string words_of(const solver::NoFactsProof& why) {
 }
 
 ByFacts::ByFacts(const Model& model, const FaultBudget& faults, const Limits& limits)
-    : subject_{model, faults, system::stated_domains(model, faults)},
-      space_(model, faults),
-      touched_(touched_by_steps(space_, subject_.widest)),
-      miner_(space_),
-      limits_(limits),
-      deadline_(limits.seconds) {}
+    : space_(model, faults), miner_(space_), guard_(limits, {}) {}
+
+const ByFacts::Ground& ByFacts::ground() {
+  if (!ground_) {
+    solver::Subject subject{space_.model(), space_.budget(), system::stated_domains(space_.model(), space_.budget())};
+    std::vector<bool> touched = touched_by_steps(space_, subject.widest);
+    ground_.emplace(Ground{std::move(subject), std::move(touched)});
+  }
+  return *ground_;
+}
 
 void ByFacts::see(const explore::Exploration& all) {
   const explore::Visited& visited = *all.visited;
@@ -61,21 +62,22 @@ void ByFacts::see(const explore::Exploration& all) {
   seen_all_ = all.every_state_visited;
 }
 
-std::vector<Fact> ByFacts::candidates(int tier) const {
-  const auto from_text = [&] { return gathered(space_, touched_, candidates_from_text(space_, subject_.widest)); };
-  const auto from_states = [&] { return gathered(space_, touched_, miner_.single()); };
+ByFacts::Candidates ByFacts::mined(std::size_t tier) {
+  const auto gathered_of = [this](const Candidates& facts) { return gathered(space_, ground().touched, facts); };
+  const auto from_text = [&] { return gathered_of(candidates_from_text(space_, ground().subject.widest)); };
+  const auto from_states = [&] { return gathered_of(miner_.single()); };
   switch (tier) {
     case 0: {
       if (!seen_all_) return from_text();
       // What was seen says more than what the text says of the same.
-      std::vector<Fact> both = from_states();
-      const std::vector<Fact> text = from_text();
+      Candidates both = from_states();
+      const Candidates text = from_text();
       both.insert(both.end(), text.begin(), text.end());
       return both;
     }
     case 1:
       // Of the first states alone much is true that is not true for long.
-      return seen_all_ ? std::vector<Fact>{} : from_states();
+      return seen_all_ ? Candidates{} : from_states();
     case 2:
       return miner_.paired();
     default:
@@ -83,11 +85,20 @@ std::vector<Fact> ByFacts::candidates(int tier) const {
   }
 }
 
-bool ByFacts::offer_more(solver::FactsProver& prover, int& tier) const {
+const ByFacts::Candidates& ByFacts::candidates(std::size_t tier) {
+  std::optional<Candidates>& known = candidates_.at(tier);
+  if (!known) {
+    known = mined(tier);
+    if (known->size() > most_candidates) known->clear();
+    sort_by_simplicity(space_, *known);
+  }
+  return *known;
+}
+
+bool ByFacts::offer_more(solver::FactsProver& prover, std::size_t& tier) {
   while (tier < tiers) {
-    std::vector<Fact> more = candidates(tier++);
-    if (more.empty() || more.size() > most_candidates) continue;
-    sort_by_simplicity(space_, more);
+    const Candidates& more = candidates(tier++);
+    if (more.empty()) continue;
     prover.offer(more);
     return true;
   }
@@ -95,12 +106,11 @@ bool ByFacts::offer_more(solver::FactsProver& prover, int& tier) const {
 }
 
 std::variant<solver::FactsProof, solver::NoFactsProof> ByFacts::prove(const AskedProperty& asked) {
-  Limits left = limits_;
-  left.seconds = deadline_.left();
+  const Limits left = guard_.left();
   solver::FactsProver prover(
-      subject_, [interrupt = limits_.interrupt] { return solver::make_cadical_solver(interrupt); },
-      [interrupt = limits_.interrupt] { return solver::make_z3_solver(interrupt); }, facts_bounds_of(left));
-  int tier = 0;
+      ground().subject, [interrupt = left.interrupt] { return solver::make_cadical_solver(interrupt); },
+      [interrupt = left.interrupt] { return solver::make_z3_solver(interrupt); }, facts_bounds_of(left));
+  std::size_t tier = 0;
   offer_more(prover, tier);
   while (true) {
     auto answer = prover.prove(asked);

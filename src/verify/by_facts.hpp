@@ -2,7 +2,8 @@
 /// Proofs by facts of the properties that one budget of faults is asked with.
 #pragma once
 
-#include <memory>
+#include <array>
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <variant>
@@ -12,6 +13,7 @@
 #include "cairn/state.hpp"
 #include "cairn/verdict.hpp"
 #include "explore/explore.hpp"
+#include "explore/limits.hpp"
 #include "solver/facts.hpp"
 #include "verify/mine.hpp"
 
@@ -33,7 +35,8 @@ class ByFacts {
 
   [[nodiscard]] const system::Space& space() const { return space_; }
 
-  /// A settled state that can be reached. Without any, candidates come from the text alone.
+  /// A settled state that can be reached; to be told before the first proof. Without any, candidates come from the text
+  /// alone.
   void see(const State& s) { miner_.add(s); }
   /// As many of the states that were visited as are enough to see what varies.
   void see(const explore::Exploration& all);
@@ -43,18 +46,28 @@ class ByFacts {
   [[nodiscard]] std::variant<solver::FactsProof, solver::NoFactsProof> prove(const AskedProperty& asked);
 
  private:
-  /// The candidates of a tier, the poorest first, in no order.
-  [[nodiscard]] std::vector<solver::Fact> candidates(int tier) const;
-  /// Offers the next tier that has candidates, but not too many, and moves on; false where there is none.
-  bool offer_more(solver::FactsProver& prover, int& tier) const;
+  /// What the model says by itself. It takes its time, and not every call needs a proof by facts.
+  struct Ground {
+    solver::Subject subject;
+    std::vector<bool> touched;  ///< by a step, per variable
+  };
+  [[nodiscard]] const Ground& ground();
 
-  solver::Subject subject_;
+  static constexpr std::size_t tiers = 4;
+  using Candidates = std::vector<solver::Fact>;
+  /// The candidates of a tier, in no order. Richer tiers come later.
+  [[nodiscard]] Candidates mined(std::size_t tier);
+  /// The same, the simplest first; none where they are too many. All properties share them.
+  [[nodiscard]] const Candidates& candidates(std::size_t tier);
+  /// Offers the next tier that has candidates, and moves on; false where there is none.
+  bool offer_more(solver::FactsProver& prover, std::size_t& tier);
+
   system::Space space_;
-  std::vector<bool> touched_;
   Miner miner_;
-  Limits limits_;
-  solver::Deadline deadline_;
+  explore::Guard guard_;
   bool seen_all_ = false;
+  std::optional<Ground> ground_;                             ///< made when it is needed
+  std::array<std::optional<Candidates>, tiers> candidates_;  ///< the same
 };
 
 }  // namespace cairn::verify

@@ -1,7 +1,5 @@
 #include "verify/why_trials.hpp"
 
-#include <algorithm>
-
 namespace cairn::verify {
 
 Report Trials::ask(const Model& variant, const std::vector<AskedProperty>& asked) const {
@@ -12,12 +10,6 @@ Report Trials::ask(const Model& variant, const std::vector<AskedProperty>& asked
   options.confirm_limit = 0;
   options.limits = left();
   return cairn::prove(variant, options).value();
-}
-
-Limits Trials::left() const {
-  Limits left = options_.limits;
-  if (left.seconds) left.seconds = std::max(0.0, *left.seconds - watch_.seconds());
-  return left;
 }
 
 }  // namespace cairn::verify

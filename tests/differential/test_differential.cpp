@@ -2,11 +2,9 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <filesystem>
 #include <set>
 
-#include "cairn/load.hpp"
-#include "differential/campaign.hpp"
+#include "differential/expectations.hpp"
 #include "differential/generate.hpp"
 #include "differential/render.hpp"
 #include "differential/shrink.hpp"
@@ -18,49 +16,16 @@ namespace {
 
 constexpr std::uint64_t fixed_seed = 1;
 constexpr std::size_t fixed_models = 3000;
-const std::string found = std::string(CAIRN_SOURCE_DIR) + "/tests/differential/found";
-
-std::set<std::filesystem::path> kept_models() {
-  std::set<std::filesystem::path> models;
-  for (const auto& entry : std::filesystem::directory_iterator(found)) {
-    if (entry.path().extension() == ".yaml") models.insert(entry.path());
-  }
-  return models;
-}
 
 }  // namespace
 
 TEST_CASE("the library and the reference answer alike on random models") {
   const Tally tally = run_campaign(library_and_reference(), fixed_models, fixed_seed, found);
-  fmt::print("{}", tally.text());
-  CHECK(tally.compared == fixed_models);
-  for (const Tally::Disagreement& disagreement : tally.disagreements) {
-    FAIL_CHECK(disagreement.difference << "\n  smallest model: " << disagreement.kept_at);
-  }
-  // Models that are left out must stay the exception, or the figures would speak of tame models only.
-  CHECK(tally.too_large * 20 < tally.compared);
-  CHECK(tally.unreadable * 10 < tally.compared);
-  CHECK(tally.endless * 50 < tally.compared);
-  // A property that is nearly always proved, or nearly always refuted, would be compared for nothing.
-  for (int i = 0; i < property_count; ++i) {
-    CAPTURE(name_of(static_cast<Property>(i)));
-    const Tally::OfProperty& of = tally.properties[static_cast<std::size_t>(i)];
-    CHECK(of.asked * 2 > tally.compared);
-    CHECK(of.refuted_percent() >= 20);
-    CHECK(of.refuted_percent() <= 80);
-  }
+  expect_agreement(tally, fixed_models, 50);
 }
 
 TEST_CASE("models on which the two once disagreed") {
-  for (const auto& path : kept_models()) {
-    CAPTURE(path.string());
-    const auto model = load_procedure(path.string(), DiskFiles());
-    REQUIRE(model.ok());
-    const Comparison comparison = compare(model.value());
-    INFO(comparison.difference);
-    CHECK(comparison.outcome != Comparison::Outcome::disagree);
-    CHECK(comparison.outcome != Comparison::Outcome::too_large);
-  }
+  expect_agreement_on_kept_models([](const Model& model) { return compare(model); });
 }
 
 TEST_CASE("a seed gives one model, and other seeds give others") {

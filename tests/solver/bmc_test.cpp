@@ -200,13 +200,23 @@ TEST_CASE("an answer that the solver does not give ends the search with its reas
   CHECK(scripted.used_up());
 }
 
-TEST_CASE("nothing is bad and no run goes on: proved, at one question a depth") {
+namespace {
+
+// Two events in a row, and never two devices that could have the same number.
+Model two_saves() {
   ModelBuilder b;
   const DeviceId yard = b.device("yard-1");
   b.save({yard});
   b.save({yard});
-  const Model model = b.model();
-  const AskedProperty no_clash{Property::no_clash, 0};
+  return b.model();
+}
+
+constexpr AskedProperty no_clash{Property::no_clash, 0};
+
+}  // namespace
+
+TEST_CASE("nothing is bad and no run goes on: proved, at one question a depth") {
+  const Model model = two_saves();
   Bench bench(model, no_clash);
   ScriptedSolver scripted;
   scripted.then({.outcome = Outcome::satisfiable})
@@ -220,12 +230,7 @@ TEST_CASE("nothing is bad and no run goes on: proved, at one question a depth") 
 }
 
 TEST_CASE("that no run is longer is not asked where it is known") {
-  ModelBuilder b;
-  const DeviceId yard = b.device("yard-1");
-  b.save({yard});
-  b.save({yard});
-  const Model model = b.model();
-  const AskedProperty no_clash{Property::no_clash, 0};
+  const Model model = two_saves();
   Bench bench(model, no_clash);
   ScriptedSolver scripted;
   scripted.then({.outcome = Outcome::satisfiable}).then({.outcome = Outcome::satisfiable});

@@ -13,6 +13,7 @@
 #include "solver/scripted_solver.hpp"
 #include "solver/z3_solver.hpp"
 #include "spec/random_models.hpp"
+#include "support/newcomer.hpp"
 
 using namespace cairn;
 using namespace cairn::test;
@@ -42,18 +43,6 @@ std::unique_ptr<solver::Solver> judge() {
 ReachAnswer answer(const Model& model, Sight sight) {
   Bench bench(model);
   return look_for(bench.unroller, scout, judge, sight, {});
-}
-
-// A lone device that leads itself, and one that is off; the second is powered on, and kept.
-Model newcomer() {
-  ModelBuilder b;
-  DeviceIs off;
-  off.on = false;
-  b.device("gate-1");
-  const DeviceId two = b.device("gate-2", off);
-  b.keep({two});
-  b.power_on(two);
-  return b.model();
 }
 
 // One of the two follows the other for good, and is kept.
@@ -112,10 +101,10 @@ TEST_CASE("random models: met or not as in the states of an exploration") {
 }
 
 TEST_CASE("what is met is told by a run of the fewest events") {
-  const ReachAnswer leads = answer(newcomer(), Sight::kept_device_leads);
+  const ReachAnswer leads = answer(Newcomer().b.model(), Sight::kept_device_leads);
   CHECK(leads.outcome == ReachAnswer::Outcome::met);
   CHECK(leads.events == Trace{{Event::Kind::step, 0}, {Event::Kind::started, 1}});
-  const ReachAnswer completes = answer(newcomer(), Sight::complete_at_rest);
+  const ReachAnswer completes = answer(Newcomer().b.model(), Sight::complete_at_rest);
   CHECK(completes.outcome == ReachAnswer::Outcome::met);
   CHECK(completes.events == leads.events);
 }
@@ -176,7 +165,7 @@ TEST_CASE("bounds hold for all questions together") {
 }
 
 TEST_CASE("that it is never met is not told until the judge has found it too") {
-  const Model model = newcomer();
+  const Model model = Newcomer().b.model();
   Bench bench(model);
   const auto doubtful = [] {
     auto scripted = std::make_unique<ScriptedSolver>();

@@ -7,6 +7,7 @@
 
 #include "cairn/prove.hpp"
 #include "support/model_builder.hpp"
+#include "support/newcomer.hpp"
 
 using namespace cairn;
 using namespace cairn::test;
@@ -68,16 +69,10 @@ TEST_CASE("6.e primary-stays holds of nothing where no device of keep ever leads
 }
 
 TEST_CASE("6.e primary-stays holds of something where a device of keep leads in the end") {
-  ModelBuilder b;
-  DeviceIs off;
-  off.on = false;
-  b.device("gate-1");
-  const DeviceId late = b.device("gate-2", off);
-  b.keep({late});
-  b.power_on(late);
-  check_vacuity(b.model(), primary_stays, "");
-  b.await(when::primary(late));
-  check_vacuity(b.model(), primary_stays, "");
+  Newcomer newcomer;
+  check_vacuity(newcomer.b.model(), primary_stays, "");
+  newcomer.b.await(when::primary(newcomer.late));
+  check_vacuity(newcomer.b.model(), primary_stays, "");
 }
 
 TEST_CASE("6.e primary-stays holds of something where a device of keep leads after a fault alone") {
