@@ -262,7 +262,7 @@ class CommandLine {
             [&options](const std::string& text) {
               options.confirm_limit = static_cast<std::uint64_t>(*whole_number(text));
             },
-            "Confirm one way by the other up to so many states")
+            "Confirm by up to so many states; 1000000, as usual")
         ->option_text("N")
         ->group("How verdicts are settled")
         ->check([](const std::string& text) { return at_least(0, text); });

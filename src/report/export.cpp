@@ -77,7 +77,7 @@ std::string render_export_index(const Model& model, const Export& all) {
       "Each file is one question in SMT-LIB 2.6, logic QF_UF, for any program that reads it. It tells at its "
       "top what it asks and how to read it, and the answer that is expected. For instance:");
   page.line();
-  page.line("    for question in *.smt2; do z3 \"$question\"; done");
+  page.line("    for question in *.smt2; do echo \"$(z3 \"$question\")  $question\"; done");
   const PropertyVerdict& verdict = all.verdict();
   const bool by_facts = verdict.verdict == Verdict::proved && verdict.settled.by == Settled::By::facts;
   if (by_facts) tell_facts(page, verdict.settled);

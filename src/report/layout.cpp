@@ -91,8 +91,12 @@ void Page::line(std::string_view text) {
   text_ += '\n';
 }
 
-void Page::heading(std::string_view text) {
+void Page::gap() {
   if (!text_.empty()) line();
+}
+
+void Page::heading(std::string_view text) {
+  gap();
   for (const auto& part : wrapped(text, page_width)) line(painted(part, Tone::heading));
 }
 

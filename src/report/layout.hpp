@@ -46,7 +46,9 @@ class Page {
 
   /// One line as it stands.
   void line(std::string_view text = {});
-  /// A heading, with an empty line above it unless the page is empty.
+  /// An empty line, unless the page is empty.
+  void gap();
+  /// A heading, with a gap above it.
   void heading(std::string_view text);
   /// `text` wrapped beside `label`, which takes `label_width` columns after `indent` blanks.
   void entry(std::size_t indent, std::string_view label, std::size_t label_width, std::string_view text,

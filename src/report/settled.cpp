@@ -50,13 +50,14 @@ void tell_settled(Page& page, const Report& report) {
   std::vector<Way> ways;
   for (const PropertyVerdict& p : report.properties) {
     if (p.verdict == Verdict::undecided) continue;
-    const std::string words = way_of(p);
+    std::string words = way_of(p);
+    if (!p.settled.not_by_facts.empty()) words += "; not by facts: " + p.settled.not_by_facts;
     const auto same = std::find_if(ways.begin(), ways.end(),
                                    [&](const Way& way) { return way.words == words && way.facts == p.settled.facts; });
     Way& way = same == ways.end() ? ways.emplace_back(Way{words, p.settled.facts, {}}) : *same;
     way.names.push_back(name_with_k(p.asked));
   }
-  if (!ways.empty()) page.line();
+  if (!ways.empty()) page.gap();
   const char* label = "Settled";
   for (const Way& way : ways) {
     page.entry(2, label, 16, fmt::format("{}: {}.", listed(way.names), way.words), Tone::faint);
@@ -66,12 +67,41 @@ void tell_settled(Page& page, const Report& report) {
 
 namespace {
 
-/// What a proof says, in lines, and of which properties.
-struct Proof {
-  std::vector<std::string> lines;
-  std::vector<std::string> names;
-  bool parts_known = true;
+/// Facts of several proofs, each once, and numbers of them.
+class Facts {
+ public:
+  /// From 1 on.
+  std::size_t number_of(const std::string& line) {
+    const auto known = std::ranges::find(lines_, line);
+    if (known == lines_.end()) {
+      lines_.push_back(line);
+      return lines_.size();
+    }
+    return static_cast<std::size_t>(known - lines_.begin()) + 1;
+  }
+
+  [[nodiscard]] const std::vector<std::string>& lines() const { return lines_; }
+
+ private:
+  std::vector<std::string> lines_;
 };
+
+/// "1 to 4, 7": three or more in a row by the first and the last. Sorts them.
+std::string numbers_in_words(std::vector<std::size_t>& numbers) {
+  std::ranges::sort(numbers);
+  std::vector<std::string> runs;
+  for (std::size_t i = 0; i < numbers.size();) {
+    std::size_t end = i + 1;
+    while (end < numbers.size() && numbers[end] == numbers[end - 1] + 1) ++end;
+    if (end - i > 2) {
+      runs.push_back(fmt::format("{} to {}", numbers[i], numbers[end - 1]));
+    } else {
+      for (std::size_t j = i; j < end; ++j) runs.push_back(std::to_string(numbers[j]));
+    }
+    i = end;
+  }
+  return fmt::format("{}", fmt::join(runs, ", "));
+}
 
 // "once s5 is done, yard-3 has number 3 (s3; s4 before s5)."
 std::string line_of(const Model& model, const std::string& fact, const std::vector<Part>& parts) {
@@ -88,38 +118,39 @@ std::string line_of(const Model& model, const std::string& fact, const std::vect
 }  // namespace
 
 void tell_facts(Page& page, const Model& model, const Why& why) {
-  std::vector<Proof> proofs;
+  Facts facts;
+  std::vector<std::pair<std::string, std::vector<std::string>>> proofs;  // which facts, of which properties
+  bool all_known = true;
   for (std::size_t i = 0; i < why.properties.size(); ++i) {
     const PropertyVerdict& p = why.report.properties[i];
     if (p.verdict != Verdict::proved || p.settled.facts.empty()) continue;
-    Proof proof;
-    proof.parts_known = !why.properties[i].facts.empty();
+    const bool known = !why.properties[i].facts.empty();
+    all_known = all_known && known;
+    std::vector<std::size_t> numbers;
     for (std::size_t f = 0; f < p.settled.facts.size(); ++f) {
-      proof.lines.push_back(
-          line_of(model, p.settled.facts[f], proof.parts_known ? why.properties[i].facts[f] : std::vector<Part>{}));
+      const std::vector<Part> parts = known ? why.properties[i].facts[f] : std::vector<Part>{};
+      numbers.push_back(facts.number_of(line_of(model, p.settled.facts[f], parts)));
     }
-    const auto same =
-        std::find_if(proofs.begin(), proofs.end(), [&](const Proof& other) { return other.lines == proof.lines; });
-    Proof& told = same == proofs.end() ? proofs.emplace_back(std::move(proof)) : *same;
-    told.names.push_back(name_with_k(p.asked));
+    const std::string which = numbers_in_words(numbers);
+    const auto same = std::ranges::find(proofs, which, [](const auto& proof) { return proof.first; });
+    auto& names = same == proofs.end() ? proofs.emplace_back(which, std::vector<std::string>{}).second : same->second;
+    names.push_back(name_with_k(p.asked));
   }
   if (proofs.empty()) return;
   page.heading("The facts that the proofs stand on");
-  for (const Proof& proof : proofs) {
-    page.line();
-    page.paragraph(2, listed(proof.names) + ":");
-    for (const std::string& line : proof.lines) page.entry(4, "-", 2, line);
-  }
   page.line();
-  const bool all_known =
-      std::all_of(proofs.begin(), proofs.end(), [](const Proof& proof) { return proof.parts_known; });
-  page.paragraph(2,
-                 fmt::format("All hold at first, and no event ends one of them while all hold, which Z3 has shown with "
-                             "the state left free. {}",
-                             all_known ? "In brackets: the parts of the procedure that a fact speaks of, or needs "
-                                         "beside the other facts."
-                                       : "A limit was met before it was known which parts of the procedure they need."),
-                 Tone::faint);
+  for (std::size_t i = 0; i < facts.lines().size(); ++i) page.entry(2, std::to_string(i + 1), 4, facts.lines()[i]);
+  page.line();
+  for (const auto& [which, names] : proofs) page.paragraph(2, fmt::format("{}: {}.", listed(names), which));
+  page.line();
+  page.paragraph(
+      2,
+      fmt::format("Those of a proof all hold at first, and no event ends one of them while all of them hold, "
+                  "which Z3 has shown with the state left free. {}",
+                  all_known ? "In brackets: the parts of the procedure that a fact speaks of, or needs "
+                              "beside the other facts."
+                            : "A limit was met before it was known which parts of the procedure they need."),
+      Tone::faint);
 }
 
 }  // namespace cairn::report

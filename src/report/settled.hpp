@@ -10,8 +10,8 @@ namespace cairn::report {
 /// One sentence for all properties that were settled alike; nothing of those that are undecided.
 void tell_settled(Page& page, const Report& report);
 
-/// The facts of each proof by facts, one a line, each with the parts of the procedure that make it true; properties
-/// with the same facts together.
+/// The facts of all proofs by facts, each once and numbered, with the parts of the procedure that make it true; then
+/// which of them each proof stands on.
 void tell_facts(Page& page, const Model& model, const Why& why);
 
 }  // namespace cairn::report

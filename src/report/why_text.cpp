@@ -195,6 +195,7 @@ std::string render_why_text(const Model& model, const Why& why, const TextStyle&
   std::string verdicts = render_text(model, why.report, {style.colour, false, true});
   if (why.report.contradicted()) return verdicts;
   Page page(style);
+  report::tell_settled(page, why.report);
   report::tell_repairs(page, model, why);
   PartsTeller(page, model, why).tell();
   report::tell_facts(page, model, why);

@@ -8,15 +8,13 @@
 
 #include "base/contradiction.hpp"
 #include "base/text.hpp"
-#include "cairn/prove.hpp"
 #include "cairn/walk.hpp"
-#include "explore/explore.hpp"
 #include "solver/clauses.hpp"
 #include "solver/z3_solver.hpp"
 #include "verify/audit.hpp"
-#include "verify/by_facts.hpp"
 #include "verify/export_facts.hpp"
 #include "verify/export_runs.hpp"
+#include "verify/told_proofs.hpp"
 
 namespace cairn {
 
@@ -42,8 +40,10 @@ Outcome answer_of(const system::System& system, const Draft& draft, const Limits
 
 class Exporter {
  public:
-  Exporter(const Model& model, const AskedProperty& asked, const ProveOptions& options, Report report)
-      : model_(model), asked_(asked), options_(options) {
+  /// \param proofs  those by facts that the report tells of
+  Exporter(const Model& model, const AskedProperty& asked, const ProveOptions& options, Report report,
+           const std::vector<verify::ToldProof>& proofs)
+      : model_(model), asked_(asked), options_(options), proofs_(proofs) {
     if (asked_with_faults(asked.property)) faults_ = report.faults;
     out_.report = std::move(report);
   }
@@ -69,30 +69,10 @@ class Exporter {
   }
 
   void ask_about_facts() {
-    if (out_.verdict().settled.by != Settled::By::facts) {
-      leave_out("the obligations of a proof by facts", "no such proof was found");
-      return;
-    }
-    const auto proof = proof_by_facts();
-    if (!proof) {
-      leave_out("the obligations of the proof by facts", "a limit was met first");
-      return;
-    }
-    system::System system(model_, faults_, system::stated_domains(model_, faults_),
-                          proof->any_number ? system::Counting::uncounted : system::Counting::counted);
-    for (const Draft& draft : verify::questions_of_facts(system, asked_, proof->facts)) add(system, draft);
-  }
-
-  // In the same way as `prove` has found it, so that it is the same.
-  std::optional<solver::FactsProof> proof_by_facts() {
-    const semantics::World world(model_);
-    const explore::Exploration all = explore::explore(world, faults_, {asked_}, explore::Guard(options_.limits, {}),
-                                                      nullptr, options_.confirm_limit);
-    verify::ByFacts facts(model_, faults_, options_.limits);
-    facts.see(all);
-    auto answer = facts.prove(asked_);
-    if (auto* proof = std::get_if<solver::FactsProof>(&answer)) return std::move(*proof);
-    return std::nullopt;
+    if (proofs_.empty()) return leave_out("the obligations of a proof by facts", "no such proof was found");
+    const auto counting = out_.verdict().settled.any_number ? system::Counting::uncounted : system::Counting::counted;
+    system::System system(model_, faults_, system::stated_domains(model_, faults_), counting);
+    for (const Draft& draft : verify::questions_of_facts(system, asked_, proofs_.front().facts)) add(system, draft);
   }
 
   void ask_about_plain_runs() {
@@ -166,6 +146,7 @@ class Exporter {
   const Model& model_;
   AskedProperty asked_;
   const ProveOptions& options_;
+  const std::vector<verify::ToldProof>& proofs_;
   FaultBudget faults_;
   Export out_;
 };
@@ -175,9 +156,10 @@ class Exporter {
 Result<Export> export_questions(const Model& model, const AskedProperty& asked, const ProveOptions& options) {
   ProveOptions of_one = options;
   of_one.properties = {asked};
-  Result<Report> report = prove(model, of_one);
+  std::vector<verify::ToldProof> proofs;
+  Result<Report> report = verify::prove(model, of_one, proofs);
   if (!report) return report.problems();
-  return Exporter(model, asked, options, std::move(report).value()).run();
+  return Exporter(model, asked, options, std::move(report).value(), proofs).run();
 }
 
 }  // namespace cairn

@@ -154,7 +154,10 @@ class Prover {
   void by_facts(const FaultBudget& faults, const explore::Exploration& all, Verdicts& verdicts) {
     if (all.stopped || !all.endless.empty()) return;
     const Timed timed(report_.timing.solving);
-    ByFacts facts(model_, faults, guard_.left());
+    Limits limits = guard_.left();
+    // The states would do by themselves; time has to be left for their confirmation, and for other questions.
+    if (all.every_state_visited && limits.seconds) *limits.seconds /= 2;
+    ByFacts facts(model_, faults, limits);
     facts.see(all);
     Verdicts left;
     for (PropertyVerdict* verdict : verdicts) {

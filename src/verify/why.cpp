@@ -32,13 +32,13 @@ Result<Why> why(const Model& model, const ProveOptions& options) {
   Why why;
   why.report = std::move(report).value();
   for (const PropertyVerdict& p : why.report.properties) why.properties.push_back({p.asked, p.verdict, {}, {}, {}});
-  std::vector<verify::Uses> uses;
-  for (const verify::ToldProof& proof : proofs) {
-    if (auto known = uses_of(model, proof, trials.left())) uses.push_back(std::move(*known));
-  }
-  verify::try_parts(model, why.report, uses, trials, why.properties);
+  verify::try_parts(model, why.report, trials, why.properties);
   why.rules = verify::try_rules(model, why.report, trials);
   why.repairs = verify::find_repairs(model, why.report, trials);
+  // What a proof uses is worth less to know than what it needs, and comes last where there is a limit.
+  for (const verify::ToldProof& proof : proofs) {
+    if (const auto uses = uses_of(model, proof, trials.left())) verify::tell_uses(*uses, why.properties);
+  }
   return why;
 }
 

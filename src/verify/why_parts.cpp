@@ -61,9 +61,8 @@ class AwaitsTogether {
 /// Goes through the parts one by one, and asks of each all properties at once.
 class PartTrials {
  public:
-  PartTrials(const Model& model, const Report& proof, const std::vector<Uses>& uses, const Trials& trials,
-             std::vector<PropertyWhy>& properties)
-      : model_(model), proof_(proof), uses_(uses), trials_(trials), properties_(properties) {
+  PartTrials(const Model& model, const Report& proof, const Trials& trials, std::vector<PropertyWhy>& properties)
+      : model_(model), proof_(proof), trials_(trials), properties_(properties) {
     for (std::size_t i = 0; i < proof.properties.size(); ++i) {
       if (proof.properties[i].verdict != Verdict::proved) continue;
       proved_.push_back(i);
@@ -74,11 +73,6 @@ class PartTrials {
   void run() {
     if (proved_.empty()) return;
     for (const Part& part : parts_of(model_)) leave_out(part);
-    for (const Uses& use : uses_) {
-      for (PropertyWhy& why : properties_) {
-        if (why.asked == use.asked) why.facts = use.by_fact;
-      }
-    }
     for (const std::size_t i : proved_) leave_out_awaits_together(i);
   }
 
@@ -87,16 +81,9 @@ class PartTrials {
     Report report = trials_.ask(without(model_, {part}), asked_);
     for (std::size_t i = 0; i < proved_.size(); ++i) {
       PropertyVerdict& outcome = report.properties[i];
-      Standing standing = standing_of(proof_.properties[proved_[i]], outcome);
-      if (standing == Standing::idle && used(outcome.asked, part)) standing = Standing::used;
+      const Standing standing = standing_of(proof_.properties[proved_[i]], outcome);
       properties_[proved_[i]].parts.push_back({{part}, standing, std::move(outcome)});
     }
-  }
-
-  [[nodiscard]] bool used(const AskedProperty& asked, const Part& part) const {
-    return std::any_of(uses_.begin(), uses_.end(), [&](const Uses& use) {
-      return use.asked == asked && std::find(use.parts.begin(), use.parts.end(), part) != use.parts.end();
-    });
   }
 
   void leave_out_awaits_together(std::size_t property) {
@@ -104,15 +91,13 @@ class PartTrials {
     std::vector<Part> spared;
     for (const LeftOut& left_out : why.parts) {
       const Part& part = left_out.parts.front();
-      const bool holds = left_out.standing == Standing::idle || left_out.standing == Standing::used;
-      if (holds && part.kind == Part::Kind::await) spared.push_back(part);
+      if (left_out.standing == Standing::idle && part.kind == Part::Kind::await) spared.push_back(part);
     }
     why.one_of = AwaitsTogether(model_, proof_.properties[property], trials_).sets_that_fail(std::move(spared));
   }
 
   const Model& model_;
   const Report& proof_;
-  const std::vector<Uses>& uses_;
   const Trials& trials_;
   std::vector<PropertyWhy>& properties_;
   std::vector<std::size_t> proved_;
@@ -121,9 +106,17 @@ class PartTrials {
 
 }  // namespace
 
-void try_parts(const Model& model, const Report& proof, const std::vector<Uses>& uses, const Trials& trials,
-               std::vector<PropertyWhy>& properties) {
-  PartTrials(model, proof, uses, trials, properties).run();
+void try_parts(const Model& model, const Report& proof, const Trials& trials, std::vector<PropertyWhy>& properties) {
+  PartTrials(model, proof, trials, properties).run();
+}
+
+void tell_uses(const Uses& uses, std::vector<PropertyWhy>& properties) {
+  const auto why = std::ranges::find(properties, uses.asked, &PropertyWhy::asked);
+  why->facts = uses.by_fact;
+  for (LeftOut& left_out : why->parts) {
+    const bool is_used = std::ranges::find(uses.parts, left_out.parts.front()) != uses.parts.end();
+    if (left_out.standing == Standing::idle && is_used) left_out.standing = Standing::used;
+  }
 }
 
 }  // namespace cairn::verify

@@ -54,7 +54,12 @@ TEST_CASE("0 where all is proved, 1 where something is refuted, 3 where somethin
   CHECK(run({"prove", good}).status == 0);
   CHECK(run({"prove", bad}).status == 1);
   CHECK(run({"prove", bad, "--property", "no-clash"}).status == 0);
-  CHECK(run({"prove", good, "--time-limit", "0"}).status == 3);
+  for (const char* engine : {"auto", "explore", "solver", "both"}) {
+    CAPTURE(engine);
+    const Ran late = run({"prove", good, "--time-limit", "0", "--engine", engine});
+    CHECK(late.status == 3);
+    CHECK(late.out.find("time limit") != std::string::npos);
+  }
   CHECK(run({"prove", good, "--cable-breaks", "1"}).status == 1);
   CHECK(run({"prove", good, "--property", "tolerates-loss=1"}).status == 1);
 }

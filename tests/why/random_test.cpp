@@ -74,7 +74,7 @@ TEST_CASE("needed is refuted without the part, idle is proved without it, and th
     const Report report = prove(*model, test::exploring()).value();
     std::vector<PropertyWhy> properties;
     for (const PropertyVerdict& p : report.properties) properties.push_back({p.asked, p.verdict, {}, {}, {}});
-    verify::try_parts(*model, report, {}, verify::Trials{ProveOptions()}, properties);
+    verify::try_parts(*model, report, verify::Trials{ProveOptions()}, properties);
     for (const PropertyWhy& property : properties) {
       // One part a property is enough: which, is different from model to model.
       if (property.parts.empty()) continue;
