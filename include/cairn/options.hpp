@@ -37,6 +37,17 @@ enum class Engine : std::uint8_t {
   both,       ///< `explore` and `solver`, which must agree on verdict, length and vacuity
 };
 
+/// What the exploration leaves out because it makes no difference (docs/reductions.md). No verdict depends on it, nor the
+/// length of a refutation, nor the choice among the shortest.
+struct Reductions {
+  bool seniority = true;  ///< who has been up longer, where no contest can come to it
+  bool settings = true;   ///< settings that a start will overwrite unread
+  bool budgets = true;    ///< faults that can no longer strike
+
+  [[nodiscard]] static Reductions none() { return {false, false, false}; }
+  bool operator==(const Reductions&) const = default;
+};
+
 struct ProveOptions {
   std::vector<AskedProperty> properties;  ///< Empty: those that the procedure asks for.
   std::optional<std::int64_t> cable_breaks, crashes, omissions, late_starts;  ///< Instead of the procedure's budget.
@@ -45,6 +56,7 @@ struct ProveOptions {
   /// How many states one way of settling may visit to confirm what another has settled: a count, so that the same
   /// question gets the same answer on every machine.
   std::uint64_t confirm_limit = 1'000'000;
+  Reductions reductions;  ///< Of explorations.
   Limits limits;
   std::function<void(const Progress&)> progress;  ///< Called now and then, from the calling thread; may be empty.
 };

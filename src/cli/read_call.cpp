@@ -1,14 +1,12 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
-#include <array>
-#include <charconv>
-#include <cmath>
 
 #include "cairn/nearest.hpp"
 #include "cairn/version.hpp"
 #include "cli/call.hpp"
 #include "cli/help.hpp"
+#include "cli/values.hpp"
 
 namespace cairn::cli {
 
@@ -36,90 +34,6 @@ class HelpLayout final : public CLI::Formatter {
     return option->get_option_text().empty() ? "" : " " + option->get_option_text();
   }
 };
-
-std::vector<std::string_view> property_names() {
-  std::vector<std::string_view> names;
-  names.reserve(property_count);
-  for (int i = 0; i < property_count; ++i) names.push_back(name_of(static_cast<Property>(i)));
-  return names;
-}
-
-std::string perhaps(std::string_view word, std::span<const std::string_view> known) {
-  const std::string near = nearest(word, known);
-  return near.empty() ? "" : fmt::format("; did you mean `{}`?", near);
-}
-
-/// A whole number with nothing around it, or nothing.
-std::optional<std::int64_t> whole_number(std::string_view text) {
-  std::int64_t n = 0;
-  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), n);
-  if (error != std::errc() || end != text.data() + text.size()) return {};
-  return n;
-}
-
-// The validators answer what is wrong, or nothing; the library prefixes the option.
-
-std::string at_least(std::int64_t least, const std::string& text) {
-  const auto n = whole_number(text);
-  return n && *n >= least ? "" : fmt::format("a whole number of {} or more is wanted, not `{}`", least, text);
-}
-
-std::string check_seconds(const std::string& text) {
-  double seconds = 0;
-  const bool number = CLI::detail::lexical_cast(text, seconds) && std::isfinite(seconds) && seconds >= 0;
-  return number ? "" : fmt::format("seconds are wanted, 0 or more, not `{}`", text);
-}
-
-std::string check_format(const std::string& text) {
-  return text == "text" || text == "json" ? "" : fmt::format("`text` or `json` is wanted, not `{}`", text);
-}
-
-constexpr std::array<std::pair<std::string_view, Engine>, 4> engines{
-    {{"auto", Engine::automatic}, {"explore", Engine::explore}, {"solver", Engine::solver}, {"both", Engine::both}}};
-
-std::optional<Engine> engine_named(std::string_view name) {
-  for (const auto& [known, engine] : engines) {
-    if (known == name) return engine;
-  }
-  return {};
-}
-
-std::string check_engine(const std::string& text) {
-  return engine_named(text) ? "" : fmt::format("`auto`, `explore`, `solver` or `both` is wanted, not `{}`", text);
-}
-
-std::string check_property_name(const std::string& text) {
-  if (property_named(text)) return {};
-  const auto names = property_names();
-  return fmt::format("there is no property `{}`{}\nThe properties are {}.", text, perhaps(text, names),
-                     fmt::join(names, ", "));
-}
-
-/// "no-split", "tolerates-loss=2"
-std::string read_asked(const std::string& text, AskedProperty& asked) {
-  const std::size_t sign = text.find('=');
-  const std::string name = text.substr(0, sign);
-  if (std::string wrong = check_property_name(name); !wrong.empty()) return wrong;
-  asked.property = *property_named(name);
-  const bool takes_number = asked.property == Property::tolerates_loss;
-  if (!takes_number) return sign == std::string::npos ? "" : fmt::format("{} takes no number", name);
-  if (sign == std::string::npos) return "tolerates-loss needs a number of cables, as in `tolerates-loss=1`";
-  if (std::string wrong = at_least(1, text.substr(sign + 1)); !wrong.empty()) return "after tolerates-loss=, " + wrong;
-  asked.k = *whole_number(std::string_view(text).substr(sign + 1));
-  return {};
-}
-
-/// Of a refutation that is looked for: also "tolerates-loss" without its number.
-std::string check_wanted(const std::string& text) {
-  if (text.find('=') == std::string::npos) return check_property_name(text);
-  AskedProperty asked;
-  return read_asked(text, asked);
-}
-
-std::string check_asked(const std::string& text) {
-  AskedProperty asked;
-  return read_asked(text, asked);
-}
 
 /// Declares the options and holds what they say.
 class CommandLine {
@@ -266,6 +180,16 @@ class CommandLine {
         ->option_text("N")
         ->group("How verdicts are settled")
         ->check([](const std::string& text) { return at_least(0, text); });
+    prove_
+        ->add_option_function<std::string>(
+            "--reduce", [&options](const std::string& text) { read_reductions(text, options.reductions); },
+            "all, as usual; none, or some, with commas")
+        ->option_text("NAMES")
+        ->group("How verdicts are settled")
+        ->check([](const std::string& text) {
+          Reductions reductions;
+          return read_reductions(text, reductions);
+        });
   }
 
   void declare_format(CLI::App* command) {

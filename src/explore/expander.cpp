@@ -4,15 +4,18 @@
 
 namespace cairn::explore {
 
-Expander::Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout)
+Expander::Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout,
+                   const Reductions& reductions)
     : world_(world),
       layout_(layout),
+      forgetter_(world, reductions),
       state_(semantics::initial_state(world, budget)),
       next_(state_),
       packed_(layout.words()) {}
 
 void Expander::settle_initial(semantics::Watcher& watcher) {
   semantics::settle(world_, next_, scratch_, watcher);
+  forgetter_.forget(next_);
 }
 
 void Expander::open(const std::uint64_t* packed) {
@@ -25,6 +28,7 @@ Refusal Expander::take(const Event& event, semantics::Watcher& watcher) {
   next_ = state_;
   const Refusal refusal = semantics::take(world_, next_, derived_, event);
   semantics::settle(world_, next_, scratch_, watcher);
+  forgetter_.forget(next_);
   return refusal;
 }
 

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "explore/layout.hpp"
+#include "explore/reduce/forget.hpp"
 #include "semantics/events.hpp"
 #include "semantics/settle.hpp"
 #include "semantics/state.hpp"
@@ -14,9 +15,10 @@ namespace cairn::explore {
 /// Holds one open state and the successor that was taken last. Reuses its memory from state to state.
 class Expander {
  public:
-  Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout);
+  Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout,
+           const Reductions& reductions);
 
-  /// The initial state, unsettled; settling it is seen by `watcher`. next() is the settled one.
+  /// The initial state, unsettled; settling it is seen by `watcher`. next() is the settled one, reduced.
   void settle_initial(semantics::Watcher& watcher);
 
   /// Opens a settled state: state(), derived() and events() are of it until the next call.
@@ -26,7 +28,7 @@ class Expander {
   [[nodiscard]] const std::vector<Event>& events() const { return events_; }
   [[nodiscard]] bool at_rest() const { return semantics::at_rest(state_, events_); }
 
-  /// Takes one of events(), and settles; next() is the outcome.
+  /// Takes one of events(), and settles; next() is the outcome, reduced.
   Refusal take(const Event& event, semantics::Watcher& watcher);
   [[nodiscard]] const State& next() const { return next_; }
   /// next(), packed.
@@ -35,6 +37,7 @@ class Expander {
  private:
   const semantics::World& world_;
   const Layout& layout_;
+  Forgetter forgetter_;
   State state_;
   semantics::Derived derived_;
   std::vector<Event> events_;

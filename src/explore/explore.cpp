@@ -17,13 +17,14 @@ namespace {
 class Search {
  public:
   Search(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
-         const Guard& guard, Observer* observer, std::uint64_t most_states)
+         const Guard& guard, const Manner& manner)
       : world_(world),
         guard_(guard),
-        observer_(observer),
-        most_states_(most_states),
+        observer_(manner.observer),
+        most_states_(manner.most_states),
+        reduced_(manner.reductions != Reductions::none()),
         layout_(world, budget),
-        expander_(world, budget, layout_),
+        expander_(world, budget, layout_, manner.reductions),
         store_(layout_.words()),
         sentry_(world),
         seen_(world) {
@@ -203,6 +204,7 @@ class Search {
     all.endless.assign(endless_.begin(), endless_.end());
     all.every_state_visited = every_state_visited_;
     all.cut_short = cut_short_;
+    all.reduced = reduced_;
     all.visited = std::make_unique<Visited>(std::move(layout_), std::move(store_), expander_.state());
     return all;
   }
@@ -214,6 +216,7 @@ class Search {
   const Guard& guard_;
   Observer* observer_;
   std::uint64_t most_states_;
+  bool reduced_;
   Layout layout_;
   Expander expander_;
   Store store_;
@@ -235,8 +238,8 @@ class Search {
 }  // namespace
 
 Exploration explore(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
-                    const Guard& guard, Observer* observer, std::uint64_t most_states) {
-  return Search(world, budget, asked, guard, observer, most_states).run();
+                    const Guard& guard, const Manner& manner) {
+  return Search(world, budget, asked, guard, manner).run();
 }
 
 }  // namespace cairn::explore

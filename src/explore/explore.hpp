@@ -49,18 +49,25 @@ struct Exploration {
   std::vector<DeviceId> endless;
   bool every_state_visited = false;
   bool cut_short = false;  ///< `most_states` were visited, and there are more
+  /// Reductions were allowed: of the states visited, each stands for some that were not.
+  bool reduced = false;
   /// The states visited; where all were, the closed set.
   std::unique_ptr<const Visited> visited;
+};
+
+/// How to explore. As it stands: everything.
+struct Manner {
+  Observer* observer = nullptr;  ///< sees what is left when reductions have struck
+  std::uint64_t most_states = std::numeric_limits<std::uint64_t>::max();  ///< after about so many it stops, `cut_short`
+  Reductions reductions = Reductions::none();
 };
 
 /// Explores under `budget` until every asked property is refuted or every state is visited. With an observer, or with
 /// nothing asked, every state is visited. Asks for what docs/semantics.md, section 6 lets be asked together: the caller
 /// sees to it that properties asked without faults come with an empty budget.
-/// \param most_states  after about so many it stops, `cut_short`
 /// \throws Contradiction  where cairn breaks a promise of its own
 [[nodiscard]] Exploration explore(const semantics::World& world, const FaultBudget& budget,
                                   const std::vector<AskedProperty>& asked, const Guard& guard,
-                                  Observer* observer = nullptr,
-                                  std::uint64_t most_states = std::numeric_limits<std::uint64_t>::max());
+                                  const Manner& manner = {});
 
 }  // namespace cairn::explore

@@ -9,7 +9,7 @@
 namespace cairn::semantics {
 
 bool has_turn(const World& world, const State& s, StepId step) {
-  if (s.halted || s.is_done(step)) return false;  // 5.i
+  if (!pending(s, step)) return false;
   const std::vector<StepId>& after = world.model()[step].after;
   return std::all_of(after.begin(), after.end(), [&](StepId before) { return s.is_done(before); });
 }

@@ -10,6 +10,11 @@
 
 namespace cairn::semantics {
 
+/// The step is not done, and may yet be (5.d, 5.i).
+[[nodiscard]] inline bool pending(const State& s, StepId step) {
+  return !s.halted && !s.is_done(step);
+}
+
 /// 5.a, but for the condition of an `await`: not done, everything it must follow done, not halted.
 [[nodiscard]] bool has_turn(const World& world, const State& s, StepId step);
 

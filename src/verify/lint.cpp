@@ -47,7 +47,7 @@ class Linter {
  private:
   void explore(const FaultBudget& faults, StepObserver& observer) {
     try {
-      const explore::Exploration all = explore::explore(world_, faults, {}, guard_, &observer);
+      const explore::Exploration all = explore::explore(world_, faults, {}, guard_, {.observer = &observer});
       if (faults == model_.procedure.faults) seen_ = all.seen;
       if (!report_.cut_short) report_.cut_short = all.stopped;
       if (!all.endless.empty()) report_.cut_short = Reason::contradiction;  // semantics 5.k

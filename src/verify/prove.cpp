@@ -100,14 +100,14 @@ class Prover {
 
   void by_states(const FaultBudget& faults, const Verdicts& asked) {
     Verdicts verdicts = asked;
-    const bool with_facts = options_.engine == Engine::automatic;
-    explore::Exploration all = explored(faults, verdicts, with_facts ? options_.confirm_limit : no_bound);
-    if (take_refutations(all, verdicts); !verdicts.empty() && with_facts) {
-      by_facts(faults, all, verdicts);
-      if (all.cut_short && !verdicts.empty()) {
-        all = explored(faults, verdicts, no_bound);
-        take_refutations(all, verdicts);
-      }
+    explore::Exploration all = explored_whole(faults, verdicts);
+    take_refutations(all, verdicts);
+    if (!verdicts.empty() && options_.engine == Engine::automatic) by_facts(faults, all, verdicts);
+    const bool is_large = all.cut_short || all.stopped == Reason::memory;
+    if (is_large && !verdicts.empty()) {
+      all.visited.reset();  // room for those that follow
+      all = explored_reduced(faults, verdicts);
+      take_refutations(all, verdicts);
     }
     empty_.add(all, faults);
     report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
@@ -115,13 +115,20 @@ class Prover {
     take_proofs(faults, all, verdicts);
   }
 
-  static constexpr std::uint64_t no_bound = std::numeric_limits<std::uint64_t>::max();
+  // A set of states that nothing was left out of can be confirmed, and mined for facts.
+  explore::Exploration explored_whole(const FaultBudget& faults, const Verdicts& verdicts) {
+    return explored(faults, verdicts, {.most_states = options_.confirm_limit});
+  }
 
-  explore::Exploration explored(const FaultBudget& faults, const Verdicts& verdicts, std::uint64_t most_states) {
+  explore::Exploration explored_reduced(const FaultBudget& faults, const Verdicts& verdicts) {
+    return explored(faults, verdicts, {.reductions = options_.reductions});
+  }
+
+  explore::Exploration explored(const FaultBudget& faults, const Verdicts& verdicts, const explore::Manner& manner) {
     const Timed timed(report_.timing.exploring);
     std::vector<AskedProperty> asked;
     for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
-    explore::Exploration all = explore::explore(world_, faults, asked, guard_, nullptr, most_states);
+    explore::Exploration all = explore::explore(world_, faults, asked, guard_, manner);
     for (PropertyVerdict* verdict : verdicts) verdict->explored = all.explored;
     return all;
   }
@@ -194,7 +201,7 @@ class Prover {
       if (all.stopped) verdict->reason = *all.stopped;
       if (!all.stopped) verdict->vacuous = vacuity(all, verdict->asked.property);
     }
-    if (!all.stopped) confirm(faults, all, verdicts);
+    if (!all.stopped && !all.reduced) confirm(faults, all, verdicts);
   }
 
   // The closed set is evaluated again with the formulas.

@@ -4,6 +4,7 @@
 #include <functional>
 #include <set>
 
+#include "semantics/precedence.hpp"
 #include "verify/why_variants.hpp"
 
 namespace cairn {
@@ -11,7 +12,7 @@ namespace cairn {
 namespace {
 
 using verify::Order;
-using verify::Precedence;
+using semantics::Precedence;
 
 /// Puts a step that was taken out at its new place.
 void put(Order& order, const Change& change) {

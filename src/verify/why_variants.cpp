@@ -4,12 +4,13 @@
 #include <functional>
 
 #include "cairn/why.hpp"
+#include "semantics/precedence.hpp"
 
 namespace cairn {
 
 namespace {
 
-using verify::Precedence;
+using semantics::Precedence;
 
 bool contains(const std::vector<StepId>& steps, StepId step) {
   return std::find(steps.begin(), steps.end(), step) != steps.end();
@@ -50,28 +51,6 @@ Part::Kind kind_of(const Step& step) {
 }  // namespace
 
 namespace verify {
-
-Precedence::Precedence(const Procedure& procedure)
-    : earlier_(procedure.steps.size(), std::vector<bool>(procedure.steps.size(), false)) {
-  const std::size_t count = procedure.steps.size();
-  for (std::size_t s = 0; s < count; ++s) {
-    for (const StepId p : procedure.steps[s].after) earlier_[s][p.value] = true;
-  }
-  for (std::size_t via = 0; via < count; ++via) {
-    for (std::size_t s = 0; s < count; ++s) {
-      if (!earlier_[s][via]) continue;
-      for (std::size_t p = 0; p < count; ++p) earlier_[s][p] = earlier_[s][p] || earlier_[via][p];
-    }
-  }
-}
-
-bool Precedence::directly_before(StepId earlier, StepId later) const {
-  if (!before(earlier, later)) return false;
-  for (std::size_t s = 0; s < earlier_.size(); ++s) {
-    if (before(earlier, StepId(s)) && before(StepId(s), later)) return false;
-  }
-  return true;
-}
 
 Order order_of(const Procedure& procedure) {
   Order order;

@@ -4,6 +4,7 @@
 
 #include "differential/engines.hpp"
 #include "differential/generate.hpp"
+#include "differential/reductions.hpp"
 #include "differential/shrink.hpp"
 
 namespace cairn::differential {
@@ -76,6 +77,10 @@ Contest library_and_reference() {
 
 Contest states_and_constraints() {
   return {"engines-", [](const Draft& draft) { return compare_engines(draft); }};
+}
+
+Contest reduced_and_whole() {
+  return {"reductions-", [](const Draft& draft) { return compare_reductions(draft); }};
 }
 
 Tally run_campaign(const Contest& contest, std::size_t models, std::uint64_t seed, const std::string& found,

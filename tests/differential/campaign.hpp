@@ -46,6 +46,7 @@ struct Contest {
 };
 [[nodiscard]] Contest library_and_reference();
 [[nodiscard]] Contest states_and_constraints();
+[[nodiscard]] Contest reduced_and_whole();
 
 /// Compares `models` random models. Each that shows a disagreement is shrunk and written to `found`; after `enough`
 /// disagreements the campaign stops.

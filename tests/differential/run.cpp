@@ -1,4 +1,4 @@
-// As many random models as wanted, the library against the reference, or one of its engines against the other:
+// As many random models as wanted, the library against the reference, or one of its ways against another:
 // scripts/differential.
 #include <fmt/core.h>
 #include <CLI/CLI.hpp>
@@ -14,9 +14,13 @@ int main(int argc, char** argv) {
   bool engines = false;
   app.add_flag("--engines", engines,
                "The library's states against its constraints, not the library against the reference");
+  bool reductions = false;
+  app.add_flag("--reductions", reductions, "Explorations with reductions against whole ones")->excludes("--engines");
   CLI11_PARSE(app, argc, argv);
   using namespace cairn::differential;
-  const Contest contest = engines ? states_and_constraints() : library_and_reference();
+  const Contest contest = engines      ? states_and_constraints()
+                          : reductions ? reduced_and_whole()
+                                       : library_and_reference();
   const Tally tally = run_campaign(contest, models, seed, std::string(CAIRN_SOURCE_DIR) + "/tests/differential/found");
   fmt::print("{}", tally.text());
   return tally.disagreements.empty() ? 0 : 1;

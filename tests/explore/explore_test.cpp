@@ -125,7 +125,7 @@ TEST_CASE("an observer sees every state once and every event that may happen in 
   const explore::Guard guard({}, {});
   Counter counter;
   const explore::Exploration all =
-      explore::explore(world, {.cable_breaks = 1}, {{Property::no_split, 0}}, guard, &counter);
+      explore::explore(world, {.cable_breaks = 1}, {{Property::no_split, 0}}, guard, {.observer = &counter});
   CHECK(all.answers.front().refutation);
   CHECK(counter.states == all.explored);
   CHECK(counter.states == 108);

@@ -490,6 +490,15 @@ MUTANTS = [
 ]
 
 # Mutants that no test can kill, since they change no answer: each with its reason.
+LAST_PASS = "the last of the passes written out changes nothing (proofs/few-passes.md): the stage before it is the end"
+NO_LEADER = "who is not up has no leader (2.a, proofs/laws.md)"
 EQUIVALENT: dict[str, str] = {
+    "6.e who leads after the last pass does not count": LAST_PASS,
+    "4.6 the last state is not looked at": LAST_PASS,
+    "4.6 depth zero: the settled state is not looked at": LAST_PASS,
+    "4.5.b an event that changes leaders is quiet": "no event changes a leader and no power (5)",
+    "4.5.c quiet events are said to need passes": "a settled state needs none, and is all that is left where none stirs",
+    "Semantics 8 a primary need not be up": NO_LEADER,
+    "Semantics 8 a follower need not be up": NO_LEADER,
     "5.b a start leaves the others junior": "who is starting is senior to none (2.a); said again so that the terms fold",
 }

@@ -121,8 +121,8 @@ MUTANTS = [
     ("4.6 classes are not looked at anew after a pass", "settle.cpp", "    derive(world, s, scratch.derived);\n    watcher.see(s, scratch.derived);\n  }", "    watcher.see(s, scratch.derived);\n  }"),
     ("6.2 what settling does is not foreseen", "settle.cpp", "    watcher.foresee(s, scratch.derived, scratch.plan);\n    carry_out(scratch.plan, s);", "    carry_out(scratch.plan, s);\n    watcher.foresee(s, scratch.derived, scratch.plan);"),
     # 5, Events
-    ("5.a a step is ready again", "events.cpp", "if (s.halted || s.is_done(step)) return false;", "if (s.halted) return false;"),
-    ("5.i steps after a halt", "events.cpp", "if (s.halted || s.is_done(step)) return false;", "if (s.is_done(step)) return false;"),
+    ("5.a a step is ready again", "events.hpp", "return !s.halted && !s.is_done(step);", "return !s.halted;"),
+    ("5.i steps after a halt", "events.hpp", "return !s.halted && !s.is_done(step);", "return !s.is_done(step);"),
     ("5.a one of the steps before is enough", "events.cpp", "return std::all_of(after.begin(), after.end(), [&](StepId before)", "return after.empty() || std::any_of(after.begin(), after.end(), [&](StepId before)"),
     ("5.a a step waits for nothing", "events.cpp", "return std::all_of(after.begin(), after.end(), [&](StepId before) { return s.is_done(before); });", "return after.empty() || true;"),
     ("5.a an await does not wait", "events.cpp", "return what.verb != Verb::await || holds(world, s, derived, what.condition);", "return what.verb != Verb::await || true || holds(world, s, derived, what.condition);"),

@@ -7,10 +7,11 @@ from pathlib import Path
 
 import formulas
 import mutants
+import reductions
 
 
 def complaints(campaign, source):
-    texts = {path.name: path.read_text(encoding="utf-8") for path in source.iterdir()}
+    texts = {str(path.relative_to(source)): path.read_text(encoding="utf-8") for path in source.rglob("*.?pp")}
     names = [mutant[0] for mutant in campaign.MUTANTS]
     yield from (f"{name}: the name occurs twice" for name in set(names) if names.count(name) > 1)
     yield from (f"{name}: no mutant has this name" for name in campaign.EQUIVALENT if name not in names)
@@ -22,8 +23,10 @@ def complaints(campaign, source):
 
 def main():
     source = Path(sys.argv[1])
-    wrong = [*complaints(mutants, source / "semantics"), *complaints(formulas, source / "system")]
-    print("\n".join([*wrong, f"{len(mutants.MUTANTS)} mutants, and {len(formulas.MUTANTS)} of the formulas"]))
+    wrong = [*complaints(mutants, source / "semantics"), *complaints(formulas, source / "system"),
+             *complaints(reductions, source / "explore")]
+    print("\n".join([*wrong, f"{len(mutants.MUTANTS)} mutants, {len(formulas.MUTANTS)} of the formulas, and "
+                             f"{len(reductions.MUTANTS)} of the reductions"]))
     return 1 if wrong else 0
 
 

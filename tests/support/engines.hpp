@@ -5,11 +5,12 @@
 
 namespace cairn::test {
 
-/// Exploration alone, and nothing confirmed by the formulas: quick on many models.
+/// Exploration alone, of every state, and nothing confirmed by the formulas: quick on many models.
 inline ProveOptions exploring() {
   ProveOptions options;
   options.engine = Engine::explore;
   options.confirm_limit = 0;
+  options.reductions = Reductions::none();
   return options;
 }
 

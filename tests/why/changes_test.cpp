@@ -5,6 +5,7 @@
 
 #include <set>
 
+#include "semantics/precedence.hpp"
 #include "support/engines.hpp"
 #include "support/model_builder.hpp"
 #include "support/printing.hpp"
@@ -14,8 +15,8 @@
 
 using namespace cairn;
 using namespace cairn::test;
+using semantics::Precedence;
 using verify::order_of;
-using verify::Precedence;
 
 namespace {
 

@@ -1,6 +1,7 @@
 // What a procedure looks like without a part of it.
 #include <doctest/doctest.h>
 
+#include "semantics/precedence.hpp"
 #include "support/model_builder.hpp"
 #include "support/printing.hpp"
 #include "verify/why_variants.hpp"
@@ -8,7 +9,7 @@
 
 using namespace cairn;
 using namespace cairn::test;
-using verify::Precedence;
+using semantics::Precedence;
 
 namespace {
 

@@ -1,0 +1,35 @@
+/// \file
+/// States that differ only in what nothing will ever ask count as one (docs/reductions.md).
+#pragma once
+
+#include "cairn/options.hpp"
+#include "cairn/state.hpp"
+#include "explore/reduce/overwritten.hpp"
+#include "explore/reduce/seniority.hpp"
+#include "explore/reduce/unspent.hpp"
+#include "semantics/world.hpp"
+
+namespace cairn::explore {
+
+/// Replaces a settled state by one that stands for all those that differ from it only in what will never be asked. From
+/// either the same events may follow, with the same outcomes in every property, to the end; so lengths of refutations,
+/// the choice among them, and states at rest stay as they are.
+class Forgetter {
+ public:
+  Forgetter(const semantics::World& world, const Reductions& reductions)
+      : reductions_(reductions), seniority_(world), overwritten_(world), unspent_(world) {}
+
+  void forget(State& s) {
+    if (reductions_.budgets) unspent_.strike_off(s);
+    if (reductions_.settings) overwritten_.replace(s);
+    if (reductions_.seniority) seniority_.level(s);
+  }
+
+ private:
+  Reductions reductions_;
+  Seniority seniority_;
+  Overwritten overwritten_;
+  Unspent unspent_;
+};
+
+}  // namespace cairn::explore

@@ -1,0 +1,137 @@
+#include "explore/reduce/meetings.hpp"
+
+#include <algorithm>
+
+#include "semantics/events.hpp"
+#include "semantics/precedence.hpp"
+#include "semantics/settle.hpp"
+
+namespace cairn::explore {
+
+using semantics::CableEnd;
+using semantics::pending;
+
+namespace {
+
+bool any_pending(const State& s, const std::vector<StepId>& steps) {
+  return std::any_of(steps.begin(), steps.end(), [&](StepId step) { return pending(s, step); });
+}
+
+/// What a condition demands in any case: its conjuncts.
+template <class Visit>
+void for_each_demand(const Condition& condition, Visit visit) {
+  if (condition.kind != Condition::Kind::all) return visit(condition);
+  for (const Condition& part : condition.parts) for_each_demand(part, visit);
+}
+
+}  // namespace
+
+Meetings::Meetings(const semantics::World& world)
+    : world_(world),
+      plugs_(world.cable_count()),
+      changes_(world.device_count()),
+      followings_(world.device_count()),
+      open_(world.cable_count()),
+      branches_(world.device_count()) {
+  const semantics::Precedence precedence(world.model().procedure);
+  for (std::size_t i = 0; i < world.steps().size(); ++i) {
+    const Step& step = world.steps()[i];
+    switch (step.verb) {
+      case Verb::plug:
+        plugs_[step.cable.value].emplace_back(i);
+        break;
+      case Verb::restart:
+      case Verb::power_off:
+      case Verb::set_number:
+      case Verb::set_priority:
+        changes_[step.device.value].emplace_back(i);
+        break;
+      default:
+        break;
+    }
+  }
+  for (std::size_t i = 0; i < world.steps().size(); ++i) {
+    const Step& step = world.steps()[i];
+    if (step.verb != Verb::await) continue;
+    for_each_demand(step.condition, [&](const Condition& demand) {
+      if (demand.kind != Condition::Kind::follower) return;
+      Following following{StepId(i), plugs_};
+      for (std::vector<StepId>& plugs : following.plugs) {
+        std::erase_if(plugs, [&](StepId plug) { return precedence.before(following.step, plug); });
+      }
+      followings_[demand.devices.front().value].push_back(std::move(following));
+    });
+  }
+}
+
+void Meetings::look_at(const State& s) {
+  s_ = &s;
+  for (std::size_t i = 0; i < open_.size(); ++i) {
+    const bool whole = !s.cables[i].broken || s.left.mends;
+    open_[i] = whole && (s.cables[i].plugged || any_pending(s, plugs_[i])) ? 1 : 0;
+  }
+  for (std::size_t i = 0; i < branches_.size(); ++i) {
+    DeviceId one;
+    DeviceId two;
+    branches_[i] = 0;
+    for (const CableEnd& end : world_.ends_at(DeviceId(i))) {
+      if (open_[end.cable.value] == 0 || end.other == one || end.other == two) continue;
+      if (two) branches_[i] = 1;
+      (one ? two : one) = end.other;
+    }
+  }
+}
+
+// A rank that a step may change, or a leader that a step takes down, stands in nobody's way for good.
+bool Meetings::is_stronger(DeviceId w, DeviceId d) const {
+  return !any_pending(*s_, changes_[w.value]) && !any_pending(*s_, changes_[d.value]) &&
+         semantics::outranks(world_, *s_, w, d);
+}
+
+// Along devices of two neighbours each, from d on. Whoever leads on the way and outranks one of the two, say d, leads
+// there until a stronger one does; d meets it first, and loses. Where it loses to e, e outranks d all the same.
+bool Meetings::is_open_way(DeviceId d, DeviceId e, const CableEnd& first) const {
+  DeviceId before = d;
+  DeviceId here = first.other;
+  while (here != e) {
+    if (here == d) return false;
+    if (branches_[here.value] != 0) return true;
+    const DeviceId leader = (*s_)[here].leader;
+    if (leader && leader != d && leader != e && (is_stronger(leader, d) || is_stronger(leader, e))) return false;
+    DeviceId next;
+    for (const CableEnd& end : world_.ends_at(here)) {
+      if (open_[end.cable.value] != 0 && end.other != before) next = end.other;
+    }
+    if (!next) return false;
+    before = here;
+    here = next;
+  }
+  return true;
+}
+
+// An await that d follows comes before every step that would let d and e meet; and who follows, follows (Cuts).
+bool Meetings::follows_before(DeviceId d, DeviceId e) const {
+  return std::any_of(followings_[d.value].begin(), followings_[d.value].end(), [&](const Following& following) {
+    if (!pending(*s_, following.step)) return false;
+    std::vector<DeviceId> reached{d};
+    for (std::size_t i = 0; i < reached.size(); ++i) {
+      for (const CableEnd& end : world_.ends_at(reached[i])) {
+        const bool plugged = (*s_)[end.cable].plugged || any_pending(*s_, following.plugs[end.cable.value]);
+        if (!plugged || std::find(reached.begin(), reached.end(), end.other) != reached.end()) continue;
+        if (end.other == e) return false;
+        reached.push_back(end.other);
+      }
+    }
+    return true;
+  });
+}
+
+bool Meetings::may_contest(DeviceId d, DeviceId e) const {
+  if (follows_before(d, e) || follows_before(e, d)) return false;
+  if (branches_[d.value] != 0 || branches_[e.value] != 0) return true;
+  const std::vector<CableEnd>& ends = world_.ends_at(d);
+  return std::any_of(ends.begin(), ends.end(),
+                     [&](const CableEnd& end) { return open_[end.cable.value] != 0 && is_open_way(d, e, end); });
+}
+
+}  // namespace cairn::explore

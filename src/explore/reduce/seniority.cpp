@@ -1,0 +1,124 @@
+#include "explore/reduce/seniority.hpp"
+
+#include <algorithm>
+
+#include "semantics/events.hpp"
+#include "semantics/state.hpp"
+
+namespace cairn::explore {
+
+Seniority::Seniority(const semantics::World& world)
+    : world_(world),
+      devices_(world.device_count()),
+      cuts_(world),
+      meetings_(world),
+      priorities_(devices_),
+      numbers_(devices_),
+      asked_(devices_ * devices_) {
+  const std::vector<ElectionKey>& election = world.platform().election;
+  const auto tenure = std::find(election.begin(), election.end(), ElectionKey::tenure);
+  by_tenure_ = tenure != election.end();
+  before_tenure_.assign(election.begin(), tenure);
+  add_settings();
+}
+
+void Seniority::add_settings() {
+  const Platform& platform = world_.platform();
+  const bool number_at_once = platform.number_takes == Takes::at_once;
+  for (std::size_t i = 0; i < world_.steps().size(); ++i) {
+    const Step& step = world_.steps()[i];
+    if (step.verb == Verb::set_priority && platform.priority_takes == Takes::at_once) {  // 5.5
+      priorities_[step.device.value].push_back({StepId(i), step.value});
+    }
+    if (step.verb != Verb::set_number || !number_at_once) continue;
+    numbers_[step.device.value].push_back({StepId(i), step.value});  // 5.4
+    if (platform.settings_follow != SettingsFollow::number) continue;
+    priorities_[step.device.value].push_back({StepId(i), platform.factory.priority});  // 5.f
+  }
+}
+
+bool Seniority::may_be_equal(const State& s, std::int64_t DeviceState::*member, const Settings& settings, DeviceId d,
+                             DeviceId e) const {
+  const auto may_be = [&](DeviceId device, std::int64_t value) {
+    const std::vector<Setting>& all = settings[device.value];
+    return s[device].*member == value || std::any_of(all.begin(), all.end(), [&](const Setting& setting) {
+             return setting.value == value && semantics::pending(s, setting.step);
+           });
+  };
+  if (may_be(e, s[d].*member)) return true;
+  const std::vector<Setting>& own = settings[d.value];
+  return std::any_of(own.begin(), own.end(), [&](const Setting& setting) {
+    return semantics::pending(s, setting.step) && may_be(e, setting.value);
+  });
+}
+
+// 4.4: the keys are compared one after the other, and those before tenure decide where they differ.
+bool Seniority::may_come_to_tenure(const State& s, DeviceId d, DeviceId e) const {
+  return std::all_of(before_tenure_.begin(), before_tenure_.end(), [&](ElectionKey key) {
+    return key == ElectionKey::priority ? may_be_equal(s, &DeviceState::priority, priorities_, d, e)
+                                        : may_be_equal(s, &DeviceState::number, numbers_, d, e);
+  });
+}
+
+// Those that contest are leaders (4.2.c) or orphans (4.2.a). Fresh ones (4.1.b, 4.2.b) have started with the event, and
+// everyone is senior to them; a held one is up again only after a start (4.3.c).
+void Seniority::find_pairs(const State& s) {
+  std::fill(asked_.begin(), asked_.end(), std::uint8_t{0});
+  candidates_.clear();
+  if (!by_tenure_) return;
+  const bool orphans = cuts_.may_follow(s);
+  if (!orphans) meetings_.look_at(s);
+  for (std::size_t i = 0; i < devices_; ++i) {
+    const DeviceId d(i);
+    if (s[d].power == Power::up && (orphans || semantics::leads(s, d))) candidates_.push_back(d);
+  }
+  std::stable_sort(candidates_.begin(), candidates_.end(),
+                   [&](DeviceId d, DeviceId e) { return s[d].seniority < s[e].seniority; });
+  for (std::size_t i = 0; i < candidates_.size(); ++i) {
+    for (std::size_t j = i + 1; j < candidates_.size(); ++j) {
+      const DeviceId d = candidates_[i];
+      const DeviceId e = candidates_[j];
+      const bool asked = may_come_to_tenure(s, d, e) && (orphans || meetings_.may_contest(d, e));
+      asked_[d.value * devices_ + e.value] = asked_[e.value * devices_ + d.value] = asked ? 1 : 0;
+    }
+  }
+}
+
+// Each level as small as the pairs allow. Of equal seniority that may be asked for, both get the same level, and so on
+// from pair to pair: they are equal in truth.
+void Seniority::find_levels(State& s) const {
+  std::vector<std::uint32_t> levels(devices_, 0);
+  for (std::size_t begin = 0; begin < candidates_.size();) {
+    const std::uint32_t seniority = s[candidates_[begin]].seniority;
+    std::size_t end = begin;
+    while (end < candidates_.size() && s[candidates_[end]].seniority == seniority) ++end;
+    for (std::size_t i = begin; i < end; ++i) {
+      std::uint32_t& level = levels[candidates_[i].value] = 1;
+      for (std::size_t j = 0; j < begin; ++j) {
+        if (may_be_asked(candidates_[i], candidates_[j])) level = std::max(level, levels[candidates_[j].value] + 1);
+      }
+    }
+    for (bool changes = true; changes;) {
+      changes = false;
+      for (std::size_t i = begin; i < end; ++i) {
+        for (std::size_t j = begin; j < end; ++j) {
+          std::uint32_t& level = levels[candidates_[i].value];
+          if (!may_be_asked(candidates_[i], candidates_[j]) || level >= levels[candidates_[j].value]) continue;
+          level = levels[candidates_[j].value];
+          changes = true;
+        }
+      }
+    }
+    begin = end;
+  }
+  for (std::size_t i = 0; i < devices_; ++i) {
+    if (s.devices[i].seniority != 0) s.devices[i].seniority = std::max<std::uint32_t>(levels[i], 1);
+  }
+}
+
+void Seniority::level(State& s) {
+  find_pairs(s);
+  find_levels(s);
+}
+
+}  // namespace cairn::explore

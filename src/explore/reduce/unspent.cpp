@@ -1,0 +1,47 @@
+#include "explore/reduce/unspent.hpp"
+
+#include <algorithm>
+
+#include "semantics/events.hpp"
+
+namespace cairn::explore {
+
+namespace {
+
+bool any_pending(const State& s, const std::vector<StepId>& steps) {
+  return std::any_of(steps.begin(), steps.end(), [&](StepId step) { return semantics::pending(s, step); });
+}
+
+}  // namespace
+
+Unspent::Unspent(const semantics::World& world) : orphans_restart_(world.platform().orphans == Orphans::restart) {
+  for (std::size_t i = 0; i < world.steps().size(); ++i) {
+    const Verb verb = world.steps()[i].verb;
+    all_steps_.emplace_back(i);
+    if (verb != Verb::await && verb != Verb::check) steps_.emplace_back(i);
+  }
+}
+
+// 5.c.4
+bool Unspent::may_omit(const State& s) const {
+  return any_pending(s, steps_);
+}
+
+// 5.c.5. A device that is up starts again where it crashes, where a step or what follows it takes it down, where it is
+// orphaned and restarts (4.2.a), and where it loses a contest (4.2.d), which takes a link that forms: by a step or by a
+// cable that mends, if not by a start.
+bool Unspent::may_start(const State& s) const {
+  const bool starting =
+      std::any_of(s.devices.begin(), s.devices.end(), [](const DeviceState& d) { return d.power == Power::starting; });
+  const bool broken = std::any_of(s.cables.begin(), s.cables.end(), [](const CableState& c) { return c.broken; });
+  const bool mends = s.left.mends && (broken || s.left.cable_breaks > 0);
+  const bool breaks = orphans_restart_ && s.left.cable_breaks > 0;
+  return starting || s.left.crashes > 0 || mends || breaks || any_pending(s, all_steps_);
+}
+
+void Unspent::strike_off(State& s) const {
+  if (s.left.omissions > 0 && !may_omit(s)) s.left.omissions = 0;
+  if (s.left.late_starts > 0 && !may_start(s)) s.left.late_starts = 0;
+}
+
+}  // namespace cairn::explore

@@ -1,0 +1,172 @@
+#include "differential/reductions.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <utility>
+
+#include "cairn/prove.hpp"
+#include "explore/explore.hpp"
+#include "explore/layout.hpp"
+#include "explore/reduce/forget.hpp"
+#include "semantics/events.hpp"
+
+namespace cairn::differential {
+
+namespace {
+
+constexpr std::array<std::pair<const char*, Reductions>, 4> kinds{{
+    {"seniority", {true, false, false}},
+    {"settings", {false, true, false}},
+    {"budgets", {false, false, true}},
+    {"all", {true, true, true}},
+}};
+
+/// Gathers the states at rest.
+class AtRest final : public explore::Observer {
+ public:
+  AtRest(const semantics::World& world, const FaultBudget& budget) : world_(world), layout_(world, budget) {}
+
+  void open(const State& s, const semantics::Derived&, const std::vector<Event>& events) override {
+    if (semantics::at_rest(s, events)) states_.push_back(s);
+  }
+  void taken(const State&, const Event&, Refusal, const State&) override {}
+
+  /// Those that stand for them, packed.
+  [[nodiscard]] std::set<std::vector<std::uint64_t>> standing(const Reductions& reductions) const {
+    explore::Forgetter forgetter(world_, reductions);
+    std::set<std::vector<std::uint64_t>> all;
+    for (State s : states_) {
+      forgetter.forget(s);
+      std::vector<std::uint64_t> words(layout_.words());
+      layout_.pack(s, words.data());
+      all.insert(std::move(words));
+    }
+    return all;
+  }
+
+ private:
+  const semantics::World& world_;
+  explore::Layout layout_;
+  std::vector<State> states_;
+};
+
+/// The properties of a model that are asked under the same faults.
+struct Question {
+  FaultBudget faults;
+  std::vector<AskedProperty> asked;
+};
+
+std::vector<Question> questions_of(const Model& model) {
+  Question with{model.procedure.faults, {}};
+  Question without{{}, {}};
+  for (const AskedProperty& asked : model.procedure.properties) {
+    const bool faulty = asked_with_faults(asked.property) && !model.procedure.faults.none();
+    (faulty ? with : without).asked.push_back(asked);
+  }
+  return {without, with};
+}
+
+class Confrontation {
+ public:
+  Confrontation(const Model& model, Comparison& comparison)
+      : model_(model), world_(model), guard_({}, {}), comparison_(comparison) {}
+
+  void ask(const Question& question) {
+    AtRest all_rests(world_, question.faults);
+    const explore::Exploration all = explored(question, Reductions::none(), &all_rests);
+    if (all.cut_short) return give_up(Comparison::Outcome::too_large);
+    if (!all.endless.empty()) return give_up(Comparison::Outcome::endless);
+    const explore::Exploration whole = explored(question, Reductions::none(), nullptr);
+    note(whole);
+    for (const auto& [name, reductions] : kinds) {
+      AtRest rests(world_, question.faults);
+      const explore::Exploration all_reduced = explored(question, reductions, &rests);
+      const explore::Exploration reduced = explored(question, reductions, nullptr);
+      expect(answers(whole) == answers(reduced), "answers", name);
+      expect(seen(all) == seen(all_reduced), "sightings", name);
+      expect(all_rests.standing(reductions) == rests.standing(reductions), "states at rest", name);
+      expect(all_reduced.explored <= all.explored, "the number of states", name);
+    }
+  }
+
+  [[nodiscard]] bool is_over() const { return comparison_.outcome != Comparison::Outcome::agree; }
+
+ private:
+  // With an observer every state is visited.
+  explore::Exploration explored(const Question& question, const Reductions& reductions, explore::Observer* observer) {
+    return explore::explore(world_, question.faults, question.asked, guard_, {observer, most_states, reductions});
+  }
+
+  [[nodiscard]] std::vector<std::string> answers(const explore::Exploration& all) const {
+    std::vector<std::string> answers;
+    for (const explore::Answer& answer : all.answers) {
+      answers.push_back(fmt::format("{} {}", name_of(answer.asked.property),
+                                    answer.refutation ? "refuted: " + tell(model_, *answer.refutation) : "holds"));
+    }
+    return answers;
+  }
+
+  [[nodiscard]] std::string seen(const explore::Exploration& all) const {
+    std::string seen =
+        fmt::format("{}{}{}", all.a_kept_device_led, all.a_run_completed, all.seen.rank_decided_anything());
+    for (std::size_t i = 0; i < model_.procedure.steps.size(); ++i) {
+      const StepId step(i);
+      seen += fmt::format(" {}{}{}", all.seen.happened(step), all.seen.waited(step), all.seen.failed(step));
+    }
+    for (const auto kind : {Event::Kind::started, Event::Kind::broke, Event::Kind::mended, Event::Kind::crashed,
+                            Event::Kind::omitted, Event::Kind::started_late}) {
+      seen += fmt::format(" {}", all.seen.happened(kind));
+    }
+    for (const UnstatedTie& tie : all.ties) {
+      seen += fmt::format(" {}:{}-{}", static_cast<int>(tie.key), tie.winner.value, tie.loser.value);
+    }
+    return seen;
+  }
+
+  void note(const explore::Exploration& whole) {
+    comparison_.states += whole.explored;
+    for (const explore::Answer& answer : whole.answers) {
+      comparison_.verdicts.push_back({answer.asked, answer.refutation.has_value(), false});
+    }
+  }
+
+  void give_up(Comparison::Outcome outcome) { comparison_.outcome = outcome; }
+
+  void expect(bool same, const char* what, const char* reduction) {
+    if (same || is_over()) return;
+    comparison_.outcome = Comparison::Outcome::disagree;
+    comparison_.difference = fmt::format("{} with reduction {}: not as without", what, reduction);
+  }
+
+  const Model& model_;
+  semantics::World world_;
+  explore::Guard guard_;
+  Comparison& comparison_;
+};
+
+}  // namespace
+
+Comparison compare_reductions(const Model& model) {
+  Comparison comparison;
+  if (!objections(model, {}).empty()) {
+    comparison.outcome = Comparison::Outcome::unreadable;
+    return comparison;
+  }
+  Confrontation confrontation(model, comparison);
+  for (const Question& question : questions_of(model)) {
+    if (!question.asked.empty() && !confrontation.is_over()) confrontation.ask(question);
+  }
+  return comparison;
+}
+
+Comparison compare_reductions(const Draft& draft) {
+  if (const auto model = read(draft)) return compare_reductions(*model);
+  Comparison unreadable;
+  unreadable.outcome = Comparison::Outcome::unreadable;
+  return unreadable;
+}
+
+}  // namespace cairn::differential

@@ -1,0 +1,23 @@
+// Explorations that leave out what makes no difference, against those that leave out nothing.
+#include <doctest/doctest.h>
+
+#include "differential/expectations.hpp"
+#include "differential/reductions.hpp"
+
+using namespace cairn;
+using namespace cairn::differential;
+
+namespace {
+
+constexpr std::uint64_t fixed_seed = 5;
+constexpr std::size_t fixed_models = 5000;
+
+}  // namespace
+
+TEST_CASE("reductions change no verdict, length, refutation, state at rest or sighting on random models") {
+  expect_agreement(run_campaign(reduced_and_whole(), fixed_models, fixed_seed, found), fixed_models, 50);
+}
+
+TEST_CASE("reductions change nothing where some pair once disagreed") {
+  expect_agreement_on_kept_models([](const Model& model) { return compare_reductions(model); });
+}
