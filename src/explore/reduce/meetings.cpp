@@ -4,7 +4,6 @@
 
 #include "semantics/events.hpp"
 #include "semantics/precedence.hpp"
-#include "semantics/settle.hpp"
 
 namespace cairn::explore {
 
@@ -82,22 +81,34 @@ void Meetings::look_at(const State& s) {
   }
 }
 
-// A rank that a step may change, or a leader that a step takes down, stands in nobody's way for good.
-bool Meetings::is_stronger(DeviceId w, DeviceId d) const {
-  return !any_pending(*s_, changes_[w.value]) && !any_pending(*s_, changes_[d.value]) &&
-         semantics::outranks(world_, *s_, w, d);
+bool Meetings::may_change(DeviceId d) const {
+  return any_pending(*s_, changes_[d.value]);
+}
+
+std::size_t Meetings::distance(DeviceId d, DeviceId e) const {
+  std::vector<std::size_t> distances(world_.device_count(), world_.device_count());
+  std::vector<DeviceId> reached{d};
+  distances[d.value] = 0;
+  for (std::size_t i = 0; i < reached.size() && reached[i] != e; ++i) {
+    for (const CableEnd& end : world_.ends_at(reached[i])) {
+      if (open_[end.cable.value] == 0 || distances[end.other.value] != world_.device_count()) continue;
+      distances[end.other.value] = distances[reached[i].value] + 1;
+      reached.push_back(end.other);
+    }
+  }
+  return distances[e.value];
 }
 
 // Along devices of two neighbours each, from d on. Whoever leads on the way and outranks one of the two, say d, leads
 // there until a stronger one does; d meets it first, and loses. Where it loses to e, e outranks d all the same.
-bool Meetings::is_open_way(DeviceId d, DeviceId e, const CableEnd& first) const {
+bool Meetings::is_open_way(DeviceId d, DeviceId e, const CableEnd& first, const Outranks& outranks) const {
   DeviceId before = d;
   DeviceId here = first.other;
   while (here != e) {
     if (here == d) return false;
     if (branches_[here.value] != 0) return true;
     const DeviceId leader = (*s_)[here].leader;
-    if (leader && leader != d && leader != e && (is_stronger(leader, d) || is_stronger(leader, e))) return false;
+    if (leader && leader != d && leader != e && (outranks(leader, d) || outranks(leader, e))) return false;
     DeviceId next;
     for (const CableEnd& end : world_.ends_at(here)) {
       if (open_[end.cable.value] != 0 && end.other != before) next = end.other;
@@ -126,12 +137,13 @@ bool Meetings::follows_before(DeviceId d, DeviceId e) const {
   });
 }
 
-bool Meetings::may_contest(DeviceId d, DeviceId e) const {
+bool Meetings::may_contest(DeviceId d, DeviceId e, const Outranks& outranks) const {
   if (follows_before(d, e) || follows_before(e, d)) return false;
   if (branches_[d.value] != 0 || branches_[e.value] != 0) return true;
   const std::vector<CableEnd>& ends = world_.ends_at(d);
-  return std::any_of(ends.begin(), ends.end(),
-                     [&](const CableEnd& end) { return open_[end.cable.value] != 0 && is_open_way(d, e, end); });
+  return std::any_of(ends.begin(), ends.end(), [&](const CableEnd& end) {
+    return open_[end.cable.value] != 0 && is_open_way(d, e, end, outranks);
+  });
 }
 
 }  // namespace cairn::explore

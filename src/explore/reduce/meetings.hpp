@@ -2,6 +2,8 @@
 /// Which of the leaders may still contest with one another.
 #pragma once
 
+#include <cstddef>
+#include <functional>
 #include <vector>
 
 #include "cairn/state.hpp"
@@ -18,9 +20,18 @@ class Meetings {
   /// To be called before the others, and again when the state has changed. The state must outlive them.
   void look_at(const State& s);
 
+  /// Who of two devices outranks the other, as far as that is known for good: a state may not tell it of every pair.
+  using Outranks = std::function<bool(DeviceId, DeviceId)>;
+
   /// False only where d and e, which lead now and are of one rank but for their seniority, never contest before one of
   /// them restarts, or where their order follows from that of others who do.
-  [[nodiscard]] bool may_contest(DeviceId d, DeviceId e) const;
+  [[nodiscard]] bool may_contest(DeviceId d, DeviceId e, const Outranks& outranks) const;
+
+  /// Cables on the shortest way between two devices over which they may ever meet; a large number where there is none.
+  [[nodiscard]] std::size_t distance(DeviceId d, DeviceId e) const;
+
+  /// A step to come takes the device down, or changes its rank.
+  [[nodiscard]] bool may_change(DeviceId d) const;
 
  private:
   /// An await that demands that a device follows another.
@@ -30,8 +41,8 @@ class Meetings {
   };
 
   [[nodiscard]] bool follows_before(DeviceId d, DeviceId e) const;
-  [[nodiscard]] bool is_open_way(DeviceId d, DeviceId e, const semantics::CableEnd& first) const;
-  [[nodiscard]] bool is_stronger(DeviceId w, DeviceId d) const;
+  [[nodiscard]] bool is_open_way(DeviceId d, DeviceId e, const semantics::CableEnd& first,
+                                 const Outranks& outranks) const;
 
   const semantics::World& world_;
   std::vector<std::vector<StepId>> plugs_;          ///< per cable

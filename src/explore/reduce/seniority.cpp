@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "semantics/events.hpp"
+#include "semantics/settle.hpp"
 #include "semantics/state.hpp"
 
 namespace cairn::explore {
@@ -67,20 +68,44 @@ void Seniority::find_pairs(const State& s) {
   candidates_.clear();
   if (!by_tenure_) return;
   const bool orphans = cuts_.may_follow(s);
-  if (!orphans) meetings_.look_at(s);
   for (std::size_t i = 0; i < devices_; ++i) {
     const DeviceId d(i);
     if (s[d].power == Power::up && (orphans || semantics::leads(s, d))) candidates_.push_back(d);
   }
   std::stable_sort(candidates_.begin(), candidates_.end(),
                    [&](DeviceId d, DeviceId e) { return s[d].seniority < s[e].seniority; });
+  pairs_.clear();
   for (std::size_t i = 0; i < candidates_.size(); ++i) {
     for (std::size_t j = i + 1; j < candidates_.size(); ++j) {
       const DeviceId d = candidates_[i];
       const DeviceId e = candidates_[j];
-      const bool asked = may_come_to_tenure(s, d, e) && (orphans || meetings_.may_contest(d, e));
-      asked_[d.value * devices_ + e.value] = asked_[e.value * devices_ + d.value] = asked ? 1 : 0;
+      if (!may_come_to_tenure(s, d, e)) continue;
+      if (orphans) {
+        keep(d, e);
+      } else {
+        pairs_.push_back({0, std::min(d, e), std::max(d, e)});
+      }
     }
+  }
+  if (!pairs_.empty()) find_meetings(s);
+}
+
+void Seniority::keep(DeviceId d, DeviceId e) {
+  asked_[d.value * devices_ + e.value] = asked_[e.value * devices_ + d.value] = 1;
+}
+
+// The nearest first, since whether somebody stands between two may rest on the order of nearer ones. Of the others'
+// order nothing may be read: it is not the same in all states that are alike.
+void Seniority::find_meetings(const State& s) {
+  meetings_.look_at(s);
+  for (Pair& pair : pairs_) pair.distance = meetings_.distance(pair.d, pair.e);
+  std::sort(pairs_.begin(), pairs_.end());
+  const Meetings::Outranks outranks = [&](DeviceId w, DeviceId d) {
+    if (meetings_.may_change(w) || meetings_.may_change(d)) return false;
+    return (may_be_asked(w, d) || !may_come_to_tenure(s, w, d)) && semantics::outranks(world_, s, w, d);
+  };
+  for (const Pair& pair : pairs_) {
+    if (meetings_.may_contest(pair.d, pair.e, outranks)) keep(pair.d, pair.e);
   }
 }
 

@@ -2,6 +2,8 @@
 /// Seniority that no later comparison can ask for is not kept (docs/reductions.md, Seniority).
 #pragma once
 
+#include <compare>
+#include <cstddef>
 #include <cstdint>
 #include <vector>
 
@@ -31,12 +33,20 @@ class Seniority {
     std::int64_t value;
   };
   using Settings = std::vector<std::vector<Setting>>;  ///< per device
+  /// Two leaders that tenure may decide between.
+  struct Pair {
+    std::size_t distance;
+    DeviceId d, e;
+    auto operator<=>(const Pair&) const = default;
+  };
 
   void add_settings();
   [[nodiscard]] bool may_be_equal(const State& s, std::int64_t DeviceState::*member, const Settings& settings,
                                   DeviceId d, DeviceId e) const;
   [[nodiscard]] bool may_come_to_tenure(const State& s, DeviceId d, DeviceId e) const;
   void find_pairs(const State& s);
+  void find_meetings(const State& s);
+  void keep(DeviceId d, DeviceId e);
   void find_levels(State& s) const;
 
   const semantics::World& world_;
@@ -47,7 +57,8 @@ class Seniority {
   Meetings meetings_;
   Settings priorities_, numbers_;
   std::vector<DeviceId> candidates_;  ///< seniors first
-  std::vector<std::uint8_t> asked_;   ///< per pair
+  std::vector<Pair> pairs_;
+  std::vector<std::uint8_t> asked_;  ///< per pair
 };
 
 }  // namespace cairn::explore
