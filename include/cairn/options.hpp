@@ -38,13 +38,15 @@ enum class Engine : std::uint8_t {
 };
 
 /// What the exploration leaves out because it makes no difference (docs/reductions.md). No verdict depends on it, nor the
-/// length of a refutation, nor the choice among the shortest.
+/// length of a refutation; the choice among the shortest does on `orders` alone.
 struct Reductions {
   bool seniority = true;  ///< who has been up longer, where no contest can come to it
   bool settings = true;   ///< settings that a start will overwrite unread
   bool budgets = true;    ///< faults that can no longer strike
 
-  [[nodiscard]] static Reductions none() { return {false, false, false}; }
+  bool orders = true;     ///< orders of events that have nothing to do with one another
+
+  [[nodiscard]] static Reductions none() { return {false, false, false, false}; }
   bool operator==(const Reductions&) const = default;
 };
 

@@ -6,6 +6,7 @@
 
 #include "explore/choose.hpp"
 #include "explore/cycles.hpp"
+#include "explore/reduce/orders.hpp"
 #include "explore/tail.hpp"
 
 namespace cairn::explore {
@@ -28,6 +29,7 @@ class Search {
         store_(layout_.words()),
         sentry_(world),
         seen_(world) {
+    if (manner.reductions.orders && !asked.empty()) orders_.emplace(world, budget, asked);
     for (const AskedProperty& a : asked) {
       questions_.push_back({{a, {}}, {}, speaks_of_goal(a.property)});
       if (!speaks_of_goal(a.property)) sentry_.watch(a.property);
@@ -90,7 +92,7 @@ class Search {
   }
 
   bool must_stop() {
-    stopped_ = guard_.met(store_.bytes_with(most_new_states) + starts_.bytes());
+    stopped_ = guard_.met(store_.bytes_with(most_new_states) + starts_.bytes() + (orders_ ? orders_->bytes() : 0));
     cut_short_ = store_.size() >= most_states_;
     if (store_.size() > Store::most_states - most_new_states) stopped_ = Reason::memory;
     look_again_ = store_.size() + most_new_states;
@@ -104,7 +106,9 @@ class Search {
     if (observer_ != nullptr) observer_->open(expander_.state(), expander_.derived(), expander_.events());
     starts_.begin_state();
     std::vector<Question*> broken;
-    for (const Event& event : expander_.events()) {
+    taken_ = expander_.events();
+    if (orders_) orders_->choose(expander_.state(), expander_.derived(), taken_);
+    for (const Event& event : taken_) {
       sentry_.reset();
       const Refusal refusal = expander_.take(event, sentry_);
       sentry_.note(expander_.state(), event, refusal);
@@ -193,11 +197,11 @@ class Search {
   /// The states visited go with it.
   Exploration result() {
     if (sentry_.ties().rank_decided()) seen_.rank_decided();
-    if (every_state_visited_) seen_.visited_every_state();
+    if (every_state_visited_ && !orders_) seen_.visited_every_state();
     Exploration all(std::move(seen_));
     for (const Question& q : questions_) all.answers.push_back(q.answer);
     all.stopped = stopped_;
-    all.explored = store_.size();
+    all.explored = store_.size() + (orders_ ? orders_->states_alone() : 0);
     all.a_kept_device_led = sentry_.a_kept_device_led();
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
@@ -205,6 +209,7 @@ class Search {
     all.every_state_visited = every_state_visited_;
     all.cut_short = cut_short_;
     all.reduced = reduced_;
+    all.orders_left_out = orders_.has_value();
     all.visited = std::make_unique<Visited>(std::move(layout_), std::move(store_), expander_.state());
     return all;
   }
@@ -223,6 +228,8 @@ class Search {
   Sentry sentry_;
   Sightings seen_;
   std::vector<Question> questions_;
+  std::optional<Orders> orders_;
+  std::vector<Event> taken_;   ///< of the state that is being expanded
   Layers layers_;              ///< ends with the end of the layer that is being expanded
   std::size_t depth_ = 0;      ///< of that layer
   StateIndex next_ = 0;        ///< the state to expand next

@@ -51,6 +51,8 @@ struct Exploration {
   bool cut_short = false;  ///< `most_states` were visited, and there are more
   /// Reductions were allowed: of the states visited, each stands for some that were not.
   bool reduced = false;
+  /// Among them orders: not all that happens was seen, and states that can lead to nothing asked were left as they are.
+  bool orders_left_out = false;
   /// The states visited; where all were, the closed set.
   std::unique_ptr<const Visited> visited;
 };

@@ -104,24 +104,59 @@ class Prover {
     take_refutations(all, verdicts);
     if (!verdicts.empty() && options_.engine == Engine::automatic) by_facts(faults, all, verdicts);
     const bool is_large = all.cut_short || all.stopped == Reason::memory;
-    if (is_large && !verdicts.empty()) {
-      all.visited.reset();  // room for those that follow
-      all = explored_reduced(faults, verdicts);
-      take_refutations(all, verdicts);
+    if (!is_large || verdicts.empty()) return conclude(faults, all, asked, verdicts);
+    all.visited.reset();  // room for those that follow
+    by_reduced_states(faults, verdicts);
+  }
+
+  // Each search leaves out the more, the less it asks for.
+  void by_reduced_states(const FaultBudget& faults, const Verdicts& verdicts) {
+    for (const Verdicts& together : searched_together(verdicts)) {
+      Verdicts left = together;
+      explore::Exploration all = explored(faults, left, {.reductions = options_.reductions});
+      take_refutations(all, left);
+      if (all.orders_left_out && !left.empty() && may_be_vacuous_by_orders(all, left)) {
+        Reductions in_every_order = options_.reductions;
+        in_every_order.orders = false;
+        all = explored(faults, left, {.reductions = in_every_order});
+      }
+      conclude(faults, all, together, left);
     }
+  }
+
+  // All that asks states at rest, and each of the others by itself; where no order is left out, all of them.
+  [[nodiscard]] std::vector<Verdicts> searched_together(const Verdicts& verdicts) const {
+    if (!options_.reductions.orders) return {verdicts};
+    std::vector<Verdicts> searches;
+    Verdicts at_rest;
+    for (PropertyVerdict* verdict : verdicts) {
+      if (speaks_of_goal(verdict->asked.property)) {
+        at_rest.push_back(verdict);
+      } else {
+        searches.push_back({verdict});
+      }
+    }
+    if (!at_rest.empty()) searches.push_back(at_rest);
+    return searches;
+  }
+
+  // Whether a device of keep ever leads (6.e) is seen only where no state is left out. Runs that end complete are seen.
+  [[nodiscard]] bool may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const {
+    return verdicts.front()->asked.property == Property::primary_stays &&
+           !vacuity(all, Property::primary_stays).empty();
+  }
+
+  void conclude(const FaultBudget& faults, const explore::Exploration& all, const Verdicts& asked,
+                const Verdicts& left) {
     empty_.add(all, faults);
     report_.rests_on.ties.insert(report_.rests_on.ties.end(), all.ties.begin(), all.ties.end());
     if (!all.endless.empty()) return claim_nothing_more(endless_run(all.endless), asked);
-    take_proofs(faults, all, verdicts);
+    take_proofs(faults, all, left);
   }
 
   // A set of states that nothing was left out of can be confirmed, and mined for facts.
   explore::Exploration explored_whole(const FaultBudget& faults, const Verdicts& verdicts) {
     return explored(faults, verdicts, {.most_states = options_.confirm_limit});
-  }
-
-  explore::Exploration explored_reduced(const FaultBudget& faults, const Verdicts& verdicts) {
-    return explored(faults, verdicts, {.reductions = options_.reductions});
   }
 
   explore::Exploration explored(const FaultBudget& faults, const Verdicts& verdicts, const explore::Manner& manner) {

@@ -17,11 +17,18 @@ namespace cairn::differential {
 
 namespace {
 
-constexpr std::array<std::pair<const char*, Reductions>, 4> kinds{{
-    {"seniority", {true, false, false}},
-    {"settings", {false, true, false}},
-    {"budgets", {false, false, true}},
-    {"all", {true, true, true}},
+/// Those that forget: all runs are as they were.
+constexpr std::array<std::pair<const char*, Reductions>, 4> forgetting{{
+    {"seniority", {true, false, false, false}},
+    {"settings", {false, true, false, false}},
+    {"budgets", {false, false, true, false}},
+    {"all that forget", {true, true, true, false}},
+}};
+
+/// Those that leave out orders: of the runs to one end some are left.
+constexpr std::array<std::pair<const char*, Reductions>, 2> leaving_out{{
+    {"orders", {false, false, false, true}},
+    {"all", {true, true, true, true}},
 }};
 
 /// Gathers the states at rest.
@@ -66,7 +73,10 @@ std::vector<Question> questions_of(const Model& model) {
     const bool faulty = asked_with_faults(asked.property) && !model.procedure.faults.none();
     (faulty ? with : without).asked.push_back(asked);
   }
-  return {without, with};
+  // Orders are left out where no fault may strike: that is asked of all properties.
+  Question calm{{}, {}};
+  for (const AskedProperty& asked : with.asked) calm.asked.push_back(asked);
+  return {without, with, calm};
 }
 
 class Confrontation {
@@ -81,7 +91,7 @@ class Confrontation {
     if (!all.endless.empty()) return give_up(Comparison::Outcome::endless);
     const explore::Exploration whole = explored(question, Reductions::none(), nullptr);
     note(whole);
-    for (const auto& [name, reductions] : kinds) {
+    for (const auto& [name, reductions] : forgetting) {
       AtRest rests(world_, question.faults);
       const explore::Exploration all_reduced = explored(question, reductions, &rests);
       const explore::Exploration reduced = explored(question, reductions, nullptr);
@@ -90,11 +100,52 @@ class Confrontation {
       expect(all_rests.standing(reductions) == rests.standing(reductions), "states at rest", name);
       expect(all_reduced.explored <= all.explored, "the number of states", name);
     }
+    for (const auto& [name, reductions] : leaving_out) {
+      for (std::size_t i = 0; i < question.asked.size(); ++i) {
+        if (speaks_of_goal(question.asked[i].property)) continue;
+        const Question one{question.faults, {question.asked[i]}};
+        compare_shortest(one, whole.answers[i], explored(one, reductions, nullptr).answers.front(), name);
+      }
+      compare_rest(question, whole, all_rests, reductions, name);
+    }
   }
 
   [[nodiscard]] bool is_over() const { return comparison_.outcome != Comparison::Outcome::agree; }
 
  private:
+  // The refutation may be another one, but no longer.
+  void compare_shortest(const Question& question, const explore::Answer& whole, const explore::Answer& reduced,
+                        const char* name) {
+    const std::string what = fmt::format("the shortest breach of {}", name_of(whole.asked.property));
+    expect(whole.refutation.has_value() == reduced.refutation.has_value(), what.c_str(), name);
+    if (!whole.refutation || !reduced.refutation) return;
+    expect(whole.refutation->size() == reduced.refutation->size(), what.c_str(), name);
+    const auto walked = replay(model_, question.faults, reduced.asked, *reduced.refutation);
+    expect(std::holds_alternative<Walk>(walked), "the replay", name);
+  }
+
+  void compare_rest(const Question& question, const explore::Exploration& whole, const AtRest& all_rests,
+                    const Reductions& reductions, const char* name) {
+    Question at_rest{question.faults, {}};
+    std::vector<const explore::Answer*> answers;
+    for (const explore::Answer& answer : whole.answers) {
+      if (!speaks_of_goal(answer.asked.property)) continue;
+      at_rest.asked.push_back(answer.asked);
+      answers.push_back(&answer);
+    }
+    if (answers.empty()) return;
+    AtRest rests(world_, question.faults);
+    static_cast<void>(explored(at_rest, reductions, &rests));
+    // Who came up first, where that is never asked, depends on the order that was taken.
+    Reductions standing = reductions;
+    standing.seniority = true;
+    expect(all_rests.standing(standing) == rests.standing(standing), "states at rest", name);
+    const explore::Exploration reduced = explored(at_rest, reductions, nullptr);
+    for (std::size_t i = 0; i < answers.size(); ++i) {
+      compare_shortest(at_rest, *answers[i], reduced.answers[i], name);
+    }
+  }
+
   // With an observer every state is visited.
   explore::Exploration explored(const Question& question, const Reductions& reductions, explore::Observer* observer) {
     return explore::explore(world_, question.faults, question.asked, guard_, {observer, most_states, reductions});

@@ -18,6 +18,8 @@ std::vector<CableId> cables_of(const semantics::World& world, DeviceId d) {
 
 // 3.b: "no other cable that is cable_up joins a third device to a port of either device whose operational side equals
 // that of the same device's end of c"
+}  // namespace
+
 bool may_be_crowded(const semantics::World& world) {
   if (world.platform().side_leads_to != SideLeadsTo::one_neighbour) return false;
   const Domains domains = domains_of(world);
@@ -37,6 +39,8 @@ bool may_be_crowded(const semantics::World& world) {
   }
   return false;
 }
+
+namespace {
 
 unsigned bit(Side side) {
   return 1U << static_cast<unsigned>(side);

@@ -10,6 +10,10 @@
 
 namespace cairn::explore {
 
+/// Whether two ports of one device that lead to different neighbours may ever have the same side, where links then give
+/// way (semantics 3.b, one-neighbour). Where not, links depend on their own ends alone.
+[[nodiscard]] bool may_be_crowded(const semantics::World& world);
+
 /// Knows the events that can part a device from its leader other than by taking it down: those that take a formed link
 /// away, or a device on the way. An over-approximation, read off the text of the model and the parts of a state that
 /// are not its seniority (docs/reductions.md, Seniority).
@@ -46,7 +50,6 @@ class Cuts {
   [[nodiscard]] bool may_change_side(const State& s, PortId p) const;
 
   const semantics::World& world_;
-  /// Two ports of one device may come to have the same side (3.b, one-neighbour): then links may give way to others.
   bool crowded_ = false;
   std::vector<Cutter> cutters_;
   std::vector<std::vector<Setting>> settings_;  ///< per port

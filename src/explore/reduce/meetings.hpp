@@ -27,6 +27,9 @@ class Meetings {
   /// them restarts, or where their order follows from that of others who do.
   [[nodiscard]] bool may_contest(DeviceId d, DeviceId e, const Outranks& outranks) const;
 
+  /// One of the two will follow somebody before they can meet.
+  [[nodiscard]] bool follow_first(DeviceId d, DeviceId e) const { return follows_before(d, e) || follows_before(e, d); }
+
   /// Cables on the shortest way between two devices over which they may ever meet; a large number where there is none.
   [[nodiscard]] std::size_t distance(DeviceId d, DeviceId e) const;
 

@@ -11,6 +11,7 @@ namespace cairn::explore {
 Seniority::Seniority(const semantics::World& world)
     : world_(world),
       devices_(world.device_count()),
+      domains_(domains_of(world)),
       cuts_(world),
       meetings_(world),
       priorities_(devices_),
@@ -139,6 +140,22 @@ void Seniority::find_levels(State& s) const {
   for (std::size_t i = 0; i < devices_; ++i) {
     if (s.devices[i].seniority != 0) s.devices[i].seniority = std::max<std::uint32_t>(levels[i], 1);
   }
+}
+
+// What they will be ranked by is not known before they are up: any values that they may come to have count.
+bool Seniority::may_matter(const State& s, DeviceId d, DeviceId e) {
+  if (!by_tenure_) return false;
+  const auto share = [](const Values<std::int64_t>& a, const Values<std::int64_t>& b) {
+    return std::any_of(a.begin(), a.end(), [&](std::int64_t n) { return std::find(b.begin(), b.end(), n) != b.end(); });
+  };
+  const bool comes_to_tenure = std::all_of(before_tenure_.begin(), before_tenure_.end(), [&](ElectionKey key) {
+    const auto& values = key == ElectionKey::priority ? domains_.priorities : domains_.numbers;
+    return share(values[d.value], values[e.value]);
+  });
+  if (!comes_to_tenure) return false;
+  if (cuts_.may_follow(s)) return true;
+  meetings_.look_at(s);
+  return !meetings_.follow_first(d, e);
 }
 
 void Seniority::level(State& s) {

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "cairn/state.hpp"
+#include "explore/domains.hpp"
 #include "explore/reduce/cuts.hpp"
 #include "explore/reduce/meetings.hpp"
 #include "semantics/world.hpp"
@@ -22,6 +23,10 @@ class Seniority {
   /// Replaces the order by the flattest that agrees with it on every pair that may be asked for. Equal for states that
   /// differ in nothing else.
   void level(State& s);
+
+  /// Whether it may ever be asked of two devices of parts that no cable joins which of them came up first, where that
+  /// happens from the settled state `s` on.
+  [[nodiscard]] bool may_matter(const State& s, DeviceId d, DeviceId e);
 
   /// Of the state levelled last: whether who of d and e is senior may be asked for.
   [[nodiscard]] bool may_be_asked(DeviceId d, DeviceId e) const { return asked_[d.value * devices_ + e.value] != 0; }
@@ -53,6 +58,7 @@ class Seniority {
   std::size_t devices_;
   bool by_tenure_ = false;
   std::vector<ElectionKey> before_tenure_;
+  Domains domains_;
   Cuts cuts_;
   Meetings meetings_;
   Settings priorities_, numbers_;

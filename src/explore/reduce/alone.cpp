@@ -1,0 +1,161 @@
+#include "explore/reduce/alone.hpp"
+
+#include <algorithm>
+
+#include "semantics/conditions.hpp"
+#include "semantics/events.hpp"
+#include "semantics/state.hpp"
+
+namespace cairn::explore {
+
+Alone::Alone(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
+             const std::vector<std::vector<DeviceId>>& devices)
+    : world_(world),
+      devices_of_steps_(devices),
+      domains_(domains_of(world)),
+      precedence_(world.model().procedure),
+      off_(semantics::initial_state(world, {})),
+      scene_(off_),
+      inside_(world.device_count()),
+      layout_(world, budget),
+      forgetter_(world, Reductions()),
+      store_(layout_.words()),
+      sentry_(world),
+      packed_(layout_.words()) {
+  for (const AskedProperty& a : asked) {
+    if (speaks_of_goal(a.property)) continue;
+    asked_.push_back(a.property);
+    sentry_.watch(a.property);
+  }
+  for (std::size_t i = 0; i < world.device_count(); ++i) semantics::go_down(off_, DeviceId(i), Power::off);
+}
+
+// Steps of others count as done, so that two scenes differ only by what is inside.
+void Alone::set_scene(const State& s, const Components& parts, DeviceId head) {
+  scene_ = s;
+  scene_.left = {};
+  for (std::size_t i = 0; i < inside_.size(); ++i) {
+    const DeviceId d(i);
+    inside_[i] = parts.of(d) == head ? 1 : 0;
+    if (inside_[i] != 0) continue;
+    semantics::go_down(scene_, d, Power::off);
+    scene_[d] = off_[d];
+    for (const PortId p : world_.model()[d].ports) scene_[p] = off_[p];
+  }
+  for (std::size_t i = 0; i < s.cables.size(); ++i) {
+    if (inside_[world_.device_a(CableId(i)).value] == 0 && inside_[world_.device_b(CableId(i)).value] == 0) {
+      scene_.cables[i] = {};
+    }
+  }
+  own_.clear();
+  for (std::size_t i = 0; i < s.done.size(); ++i) {
+    const std::vector<DeviceId>& devices = devices_of_steps_[i];
+    const bool is_own = !devices.empty() &&
+                        std::all_of(devices.begin(), devices.end(), [&](DeviceId d) { return inside_[d.value] != 0; });
+    if (is_own) {
+      own_.emplace_back(i);
+    } else {
+      scene_.done[i] = 1;
+    }
+  }
+  forgetter_.forget(scene_);
+}
+
+StateIndex Alone::insert(const State& s) {
+  layout_.pack(s, packed_.data());
+  const StateIndex index = store_.insert(packed_.data()).index;
+  if (index == answers_.size()) answers_.push_back(Answer::unknown);
+  return index;
+}
+
+bool Alone::has_turn(const State& s, StepId step) const {
+  return semantics::pending(s, step) && std::all_of(own_.begin(), own_.end(), [&](StepId before) {
+           return s.is_done(before) || !precedence_.before(before, step);
+         });
+}
+
+void Alone::collect_events(const State& s, const semantics::Derived& derived) {
+  events_.clear();
+  for (const StepId step : own_) {
+    const Step& what = world_.model()[step];
+    if (!has_turn(s, step)) continue;
+    if (what.verb == Verb::await && !semantics::holds(world_, s, derived, what.condition)) continue;
+    events_.push_back({Event::Kind::step, step.value});
+  }
+  for (std::uint32_t i = 0; i < s.devices.size(); ++i) {
+    if (s.devices[i].power == Power::starting) events_.push_back({Event::Kind::started, i});
+  }
+}
+
+// What is reached from a harmless state is harmless too.
+Alone::Answer Alone::explore(StateIndex from) {
+  std::vector<StateIndex> reached{from};
+  answers_[from] = Answer::reached;
+  const auto give_up = [&] {
+    for (const StateIndex index : reached) answers_[index] = Answer::unknown;
+    return Answer::harmful;
+  };
+  State here = scene_;
+  for (std::size_t i = 0; i < reached.size(); ++i) {
+    if (store_.size() > most_states) return give_up();
+    layout_.unpack(store_[reached[i]], here);
+    semantics::derive(world_, here, derived_);
+    collect_events(here, derived_);
+    for (const Event& event : events_) {
+      State next = here;
+      sentry_.reset();
+      const Refusal refusal = semantics::take(world_, next, derived_, event);
+      semantics::settle(world_, next, scratch_, sentry_);
+      sentry_.note(here, event, refusal);
+      if (sentry_.alarmed()) return give_up();
+      forgetter_.forget(next);
+      const StateIndex index = insert(next);
+      if (answers_[index] == Answer::harmful) return give_up();
+      if (answers_[index] != Answer::unknown) continue;
+      answers_[index] = Answer::reached;
+      reached.push_back(index);
+    }
+  }
+  for (const StateIndex index : reached) answers_[index] = Answer::harmless;
+  return Answer::harmless;
+}
+
+bool Alone::is_own(StepId step, const Components& parts, DeviceId head) const {
+  const std::vector<DeviceId>& devices = devices_of_steps_[step.value];
+  return !devices.empty() &&
+         std::all_of(devices.begin(), devices.end(), [&](DeviceId d) { return parts.of(d) == head; });
+}
+
+// What is plain without looking: 6.1 to 6.3 speak of devices to be kept, 6.4 of two with one number, 6.5 of steps.
+bool Alone::may_break(Property property, const State& s, const Components& parts, DeviceId head) const {
+  if (property == Property::no_refusal) {
+    for (std::size_t i = 0; i < s.done.size(); ++i) {
+      if (semantics::pending(s, StepId(i)) && is_own(StepId(i), parts, head)) return true;
+    }
+    return false;
+  }
+  if (property != Property::no_clash) {
+    const std::vector<DeviceId>& keep = world_.model().procedure.keep;
+    return std::any_of(keep.begin(), keep.end(), [&](DeviceId d) { return parts.of(d) == head; });
+  }
+  std::vector<std::int64_t> numbers;
+  for (std::size_t i = 0; i < inside_.size(); ++i) {
+    if (parts.of(DeviceId(i)) != head) continue;
+    for (const std::int64_t n : domains_.numbers[i]) {
+      if (std::find(numbers.begin(), numbers.end(), n) != numbers.end()) return true;
+    }
+    numbers.insert(numbers.end(), domains_.numbers[i].begin(), domains_.numbers[i].end());
+  }
+  return false;
+}
+
+bool Alone::breaks_nothing(const State& s, const Components& parts, DeviceId head) {
+  const auto may_break_it = [&](Property property) { return may_break(property, s, parts, head); };
+  if (std::none_of(asked_.begin(), asked_.end(), may_break_it)) return true;
+  set_scene(s, parts, head);
+  const StateIndex index = insert(scene_);
+  if (answers_[index] == Answer::unknown) answers_[index] = explore(index);
+  return answers_[index] == Answer::harmless;
+}
+
+}  // namespace cairn::explore

@@ -1,0 +1,69 @@
+/// \file
+/// What a part of the devices can break by itself, whatever the others do (docs/reductions.md, Orders).
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "explore/domains.hpp"
+#include "explore/layout.hpp"
+#include "explore/reduce/components.hpp"
+#include "explore/reduce/forget.hpp"
+#include "explore/sentry.hpp"
+#include "explore/store.hpp"
+#include "semantics/precedence.hpp"
+#include "semantics/settle.hpp"
+
+namespace cairn::explore {
+
+/// Explores the events of one part of the devices alone, without faults. Steps that have to do with others are left
+/// out, and the order that they bring about is not demanded: so more may happen than does.
+class Alone {
+ public:
+  /// \param asked    those of 6.1 to 6.5 are the properties in question
+  /// \param devices  of each step, as devices_of_steps() tells; must outlive this
+  Alone(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
+        const std::vector<std::vector<DeviceId>>& devices);
+
+  /// True only where no events of the part of `head` alone, from the settled state `s` on, break any of the properties.
+  [[nodiscard]] bool breaks_nothing(const State& s, const Components& parts, DeviceId head);
+
+  /// Visited so far.
+  [[nodiscard]] std::uint64_t states() const { return store_.size(); }
+  [[nodiscard]] std::uint64_t bytes() const { return store_.bytes_with(most_states) + answers_.capacity(); }
+
+ private:
+  /// A part that has more states than this by itself is taken to break something.
+  static constexpr StateIndex most_states = 2'000'000;
+
+  enum class Answer : std::uint8_t { unknown, reached, harmless, harmful };
+
+  [[nodiscard]] bool may_break(Property property, const State& s, const Components& parts, DeviceId head) const;
+  [[nodiscard]] bool is_own(StepId step, const Components& parts, DeviceId head) const;
+  void set_scene(const State& s, const Components& parts, DeviceId head);
+  [[nodiscard]] StateIndex insert(const State& s);
+  void collect_events(const State& s, const semantics::Derived& derived);
+  [[nodiscard]] bool has_turn(const State& s, StepId step) const;
+  [[nodiscard]] Answer explore(StateIndex from);
+
+  const semantics::World& world_;
+  const std::vector<std::vector<DeviceId>>& devices_of_steps_;
+  std::vector<Property> asked_;
+  Domains domains_;
+  semantics::Precedence precedence_;
+  State off_;                         ///< the initial state, with everything off
+  State scene_;                       ///< the part as it is, and the others as if they were not there
+  std::vector<std::uint8_t> inside_;  ///< per device: of the part
+  std::vector<StepId> own_;           ///< steps that have to do with the part alone
+  Layout layout_;
+  Forgetter forgetter_;
+  Store store_;
+  std::vector<Answer> answers_;  ///< per state stored
+  Sentry sentry_;
+  semantics::Derived derived_;
+  semantics::Scratch scratch_;
+  std::vector<Event> events_;
+  std::vector<std::uint64_t> packed_;
+};
+
+}  // namespace cairn::explore
