@@ -106,13 +106,12 @@ class Prover {
     const bool is_large = all.cut_short || all.stopped == Reason::memory;
     if (!is_large || verdicts.empty()) return conclude(faults, all, asked, verdicts);
     all.visited.reset();  // room for those that follow
-    by_reduced_states(faults, verdicts);
+    by_reduced_states(faults, asked, verdicts);
   }
 
   // Each search leaves out the more, the less it asks for.
-  void by_reduced_states(const FaultBudget& faults, const Verdicts& verdicts) {
-    for (const Verdicts& together : searched_together(verdicts)) {
-      Verdicts left = together;
+  void by_reduced_states(const FaultBudget& faults, const Verdicts& asked, const Verdicts& verdicts) {
+    for (Verdicts& left : searched_together(verdicts)) {
       explore::Exploration all = explored(faults, left, {.reductions = options_.reductions});
       take_refutations(all, left);
       if (all.orders_left_out && !left.empty() && may_be_vacuous_by_orders(all, left)) {
@@ -120,7 +119,7 @@ class Prover {
         in_every_order.orders = false;
         all = explored(faults, left, {.reductions = in_every_order});
       }
-      conclude(faults, all, together, left);
+      conclude(faults, all, asked, left);
     }
   }
 
@@ -146,6 +145,7 @@ class Prover {
            !vacuity(all, Property::primary_stays).empty();
   }
 
+  // A run without end takes back whatever was proved of `asked`.
   void conclude(const FaultBudget& faults, const explore::Exploration& all, const Verdicts& asked,
                 const Verdicts& left) {
     empty_.add(all, faults);
