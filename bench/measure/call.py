@@ -12,8 +12,8 @@ from pathlib import Path
 BENCH = Path(__file__).resolve().parent.parent
 ROOT = BENCH.parent
 
-# Options of `cairn prove`: states alone, with no proof by facts and no closed set evaluated again.
-EXPLORING = ["--engine", "explore", "--confirm-limit", "0"]
+# Options of `cairn prove`: states alone, every one of them, with no proof by facts and no closed set evaluated again.
+EXPLORING = ["--engine", "explore", "--confirm-limit", "0", "--reduce", "none"]
 
 
 class Failure(Exception):
