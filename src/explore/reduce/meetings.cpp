@@ -85,18 +85,20 @@ bool Meetings::may_change(DeviceId d) const {
   return any_pending(*s_, changes_[d.value]);
 }
 
-std::size_t Meetings::distance(DeviceId d, DeviceId e) const {
-  std::vector<std::size_t> distances(world_.device_count(), world_.device_count());
-  std::vector<DeviceId> reached{d};
-  distances[d.value] = 0;
-  for (std::size_t i = 0; i < reached.size() && reached[i] != e; ++i) {
-    for (const CableEnd& end : world_.ends_at(reached[i])) {
-      if (open_[end.cable.value] == 0 || distances[end.other.value] != world_.device_count()) continue;
-      distances[end.other.value] = distances[reached[i].value] + 1;
-      reached.push_back(end.other);
+std::size_t Meetings::distance(DeviceId d, DeviceId e) {
+  const std::size_t far = world_.device_count();
+  distances_.assign(far, far);
+  reached_.assign(1, d);
+  distances_[d.value] = 0;
+  for (std::size_t i = 0; i < reached_.size() && reached_[i] != e; ++i) {
+    const DeviceId here = reached_[i];
+    for (const CableEnd& end : world_.ends_at(here)) {
+      if (open_[end.cable.value] == 0 || distances_[end.other.value] != far) continue;
+      distances_[end.other.value] = distances_[here.value] + 1;
+      reached_.push_back(end.other);
     }
   }
-  return distances[e.value];
+  return distances_[e.value];
 }
 
 // Along devices of two neighbours each, from d on. Whoever leads on the way and outranks one of the two, say d, leads

@@ -31,7 +31,7 @@ class Meetings {
   [[nodiscard]] bool follow_first(DeviceId d, DeviceId e) const { return follows_before(d, e) || follows_before(e, d); }
 
   /// Cables on the shortest way between two devices over which they may ever meet; a large number where there is none.
-  [[nodiscard]] std::size_t distance(DeviceId d, DeviceId e) const;
+  [[nodiscard]] std::size_t distance(DeviceId d, DeviceId e);
 
   /// A step to come takes the device down, or changes its rank.
   [[nodiscard]] bool may_change(DeviceId d) const;
@@ -54,6 +54,8 @@ class Meetings {
   const State* s_ = nullptr;
   std::vector<std::uint8_t> open_;      ///< per cable: it may carry a link, now or later
   std::vector<std::uint8_t> branches_;  ///< per device: more than two neighbours over open cables
+  std::vector<std::size_t> distances_;  ///< while one is looked for
+  std::vector<DeviceId> reached_;       ///< the same
 };
 
 }  // namespace cairn::explore

@@ -99,8 +99,10 @@ void Seniority::keep(DeviceId d, DeviceId e) {
 // order nothing may be read: it is not the same in all states that are alike.
 void Seniority::find_meetings(const State& s) {
   meetings_.look_at(s);
-  for (Pair& pair : pairs_) pair.distance = meetings_.distance(pair.d, pair.e);
-  std::sort(pairs_.begin(), pairs_.end());
+  if (pairs_.size() > 1) {
+    for (Pair& pair : pairs_) pair.distance = meetings_.distance(pair.d, pair.e);
+    std::sort(pairs_.begin(), pairs_.end());
+  }
   const Meetings::Outranks outranks = [&](DeviceId w, DeviceId d) {
     if (meetings_.may_change(w) || meetings_.may_change(d)) return false;
     return (may_be_asked(w, d) || !may_come_to_tenure(s, w, d)) && semantics::outranks(world_, s, w, d);
