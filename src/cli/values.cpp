@@ -89,6 +89,7 @@ std::string read_reductions(std::string_view text, Reductions& reductions) {
     return {};
   }
   std::vector<std::string_view> names;
+  names.reserve(reductions_by_name.size());
   for (const auto& [name, member] : reductions_by_name) names.push_back(name);
   reductions = Reductions::none();
   do {
