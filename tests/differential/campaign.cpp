@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include "differential/engines.hpp"
-#include "differential/generate.hpp"
+#include "differential/loners.hpp"
 #include "differential/reductions.hpp"
 #include "differential/shrink.hpp"
 
@@ -83,11 +83,15 @@ Contest reduced_and_whole() {
   return {"reductions-", [](const Draft& draft) { return compare_reductions(draft); }};
 }
 
+Contest reduced_and_whole_of_loners() {
+  return {"reductions-loners-", reduced_and_whole().compare, generate_loners};
+}
+
 Tally run_campaign(const Contest& contest, std::size_t models, std::uint64_t seed, const std::string& found,
                    std::size_t enough) {
   Tally tally;
   for (std::uint64_t i = seed * seeds_per_campaign; tally.compared < models; ++i) {
-    const Draft draft = generate(i);
+    const Draft draft = contest.generate(i);
     const Comparison comparison = contest.compare(draft);
     tally.settles_slowly += comparison.settles_slowly ? 1 : 0;
     switch (comparison.outcome) {

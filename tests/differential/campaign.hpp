@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "differential/compare.hpp"
+#include "differential/generate.hpp"
 
 namespace cairn::differential {
 
@@ -43,10 +44,13 @@ struct Tally {
 struct Contest {
   std::string name;  ///< of the files that are kept
   std::function<Comparison(const Draft&)> compare;
+  std::function<Draft(std::uint64_t)> generate = differential::generate;  ///< the model of a seed
 };
 [[nodiscard]] Contest library_and_reference();
 [[nodiscard]] Contest states_and_constraints();
 [[nodiscard]] Contest reduced_and_whole();
+/// The same on the models of differential/loners.hpp.
+[[nodiscard]] Contest reduced_and_whole_of_loners();
 
 /// Compares `models` random models. Each that shows a disagreement is shrunk and written to `found`; after `enough`
 /// disagreements the campaign stops.

@@ -102,15 +102,19 @@ std::size_t Meetings::distance(DeviceId d, DeviceId e) {
 }
 
 // Along devices of two neighbours each, from d on. Whoever leads on the way and outranks one of the two, say d, leads
-// there until a stronger one does; d meets it first, and loses. Where it loses to e, e outranks d all the same.
+// there until a stronger one does; d meets it first, and loses. Where it loses to e, e outranks d all the same. That
+// holds as long as nobody on the way comes to another rank: who is the strongest now could give way to d later.
 bool Meetings::is_open_way(DeviceId d, DeviceId e, const CableEnd& first, const Outranks& outranks) const {
+  bool somebody_stands = false;
+  bool ranks_stay = !may_change(d) && !may_change(e);
   DeviceId before = d;
   DeviceId here = first.other;
   while (here != e) {
     if (here == d) return false;
     if (branches_[here.value] != 0) return true;
-    const DeviceId leader = (*s_)[here].leader;
-    if (leader && leader != d && leader != e && (outranks(leader, d) || outranks(leader, e))) return false;
+    ranks_stay = ranks_stay && !may_change(here);
+    const DeviceId leader = (*s_)[here].leader;  // on the way itself, since neither d nor e follows it
+    if (leader && leader != d && leader != e && (outranks(leader, d) || outranks(leader, e))) somebody_stands = true;
     DeviceId next;
     for (const CableEnd& end : world_.ends_at(here)) {
       if (open_[end.cable.value] != 0 && end.other != before) next = end.other;
@@ -119,7 +123,7 @@ bool Meetings::is_open_way(DeviceId d, DeviceId e, const CableEnd& first, const 
     before = here;
     here = next;
   }
-  return true;
+  return !somebody_stands || !ranks_stay;
 }
 
 // An await that d follows comes before every step that would let d and e meet; and who follows, follows (Cuts).

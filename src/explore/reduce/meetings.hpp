@@ -33,9 +33,6 @@ class Meetings {
   /// Cables on the shortest way between two devices over which they may ever meet; a large number where there is none.
   [[nodiscard]] std::size_t distance(DeviceId d, DeviceId e);
 
-  /// A step to come takes the device down, or changes its rank.
-  [[nodiscard]] bool may_change(DeviceId d) const;
-
  private:
   /// An await that demands that a device follows another.
   struct Following {
@@ -43,6 +40,8 @@ class Meetings {
     std::vector<std::vector<StepId>> plugs;  ///< per cable, the steps that may plug it before
   };
 
+  /// A step to come takes the device down, or changes its rank.
+  [[nodiscard]] bool may_change(DeviceId d) const;
   [[nodiscard]] bool follows_before(DeviceId d, DeviceId e) const;
   [[nodiscard]] bool is_open_way(DeviceId d, DeviceId e, const semantics::CableEnd& first,
                                  const Outranks& outranks) const;

@@ -104,7 +104,6 @@ void Seniority::find_meetings(const State& s) {
     std::sort(pairs_.begin(), pairs_.end());
   }
   const Meetings::Outranks outranks = [&](DeviceId w, DeviceId d) {
-    if (meetings_.may_change(w) || meetings_.may_change(d)) return false;
     return (may_be_asked(w, d) || !may_come_to_tenure(s, w, d)) && semantics::outranks(world_, s, w, d);
   };
   for (const Pair& pair : pairs_) {

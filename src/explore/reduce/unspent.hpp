@@ -23,7 +23,7 @@ class Unspent {
 
   std::vector<StepId> steps_;  ///< that may be omitted
   std::vector<StepId> all_steps_;
-  bool orphans_restart_;
+  bool breaks_start_;  ///< a cable that breaks may take somebody down who starts again
 };
 
 }  // namespace cairn::explore
