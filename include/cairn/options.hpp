@@ -37,14 +37,14 @@ enum class Engine : std::uint8_t {
   both,       ///< `explore` and `solver`, which must agree on verdict, length and vacuity
 };
 
-/// What the exploration leaves out because it makes no difference (docs/reductions.md). No verdict depends on it, nor the
-/// length of a refutation; the choice among the shortest does on `orders` alone.
+/// What the exploration leaves out because it makes no difference (docs/reductions.md). No verdict depends on it, nor
+/// the length of a refutation; the choice among the shortest does on `orders` alone.
 struct Reductions {
   bool seniority = true;  ///< who has been up longer, where no contest can come to it
   bool settings = true;   ///< settings that a start will overwrite unread
   bool budgets = true;    ///< faults that can no longer strike
 
-  bool orders = true;     ///< orders of events that have nothing to do with one another
+  bool orders = true;  ///< orders of events that have nothing to do with one another
 
   [[nodiscard]] static Reductions none() { return {false, false, false, false}; }
   bool operator==(const Reductions&) const = default;

@@ -11,8 +11,8 @@ namespace cairn {
 
 namespace {
 
-using verify::Order;
 using semantics::Precedence;
+using verify::Order;
 
 /// Puts a step that was taken out at its new place.
 void put(Order& order, const Change& change) {

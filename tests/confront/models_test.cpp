@@ -30,7 +30,8 @@ struct Reached : explore::Observer {
 
 std::vector<State> reachable_states(const semantics::World& world, const FaultBudget& budget) {
   Reached reached;
-  const explore::Exploration exploration = explore::explore(world, budget, {}, explore::Guard({}, nullptr), {.observer = &reached});
+  const explore::Exploration exploration =
+      explore::explore(world, budget, {}, explore::Guard({}, nullptr), {.observer = &reached});
   REQUIRE_FALSE(exploration.stopped);
   return std::move(reached.states);
 }

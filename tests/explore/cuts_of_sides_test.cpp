@@ -17,9 +17,9 @@ struct Yard {
 
   explicit Yard(Side side) : Yard(side, side, side) {}
   Yard(Side running, Side startup, Side operational) {
-    yard_1 = b.device(
-        "yard-1",
-        {.ports = {{.name = "p", .side = running, .startup_side = startup, .operational_side = operational}}});
+    yard_1 =
+        b.device("yard-1",
+                 {.ports = {{.name = "p", .side = running, .startup_side = startup, .operational_side = operational}}});
     yard_2 = b.device("yard-2", {.ports = {{.name = "p", .side = Side::east}}});
     port = b.port(yard_1, "p");
     b.cable(port, b.port(yard_2, "p"));

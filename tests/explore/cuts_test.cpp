@@ -67,10 +67,18 @@ TEST_CASE("a crash and a break may cut off while the budget lasts") {
 
 TEST_CASE("a step that takes a device or a link away may cut off until it is done") {
   Yard y;
-  SUBCASE("restart") { y.b.restart(y.d[1]); }
-  SUBCASE("power-off") { y.b.power_off(y.d[0]); }
-  SUBCASE("disable") { y.b.disable(y.b.east(y.d[0])); }
-  SUBCASE("unplug") { y.b.unplug(y.cable); }
+  SUBCASE("restart") {
+    y.b.restart(y.d[1]);
+  }
+  SUBCASE("power-off") {
+    y.b.power_off(y.d[0]);
+  }
+  SUBCASE("disable") {
+    y.b.disable(y.b.east(y.d[0]));
+  }
+  SUBCASE("unplug") {
+    y.b.unplug(y.cable);
+  }
   expect_cut_until_done(y.b);
 }
 
@@ -162,7 +170,9 @@ TEST_CASE("5.f a number that takes at once resets the ports of its device, where
   Yard y;
   y.b.platform().settings_follow = SettingsFollow::number;
   y.b.set_number(y.d[1], 7);
-  SUBCASE("at once") { expect_cut_until_done(y.b); }
+  SUBCASE("at once") {
+    expect_cut_until_done(y.b);
+  }
   SUBCASE("at the next start") {
     y.b.platform().number_takes = Takes::at_restart;
     expect_no_cut(y.b);

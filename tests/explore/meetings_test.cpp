@@ -76,10 +76,18 @@ TEST_CASE("nobody stands where the rank of one on the way may change") {
   y.plug(w, e);
   CHECK_FALSE(asks(y.b, d, e));
   StepId change;
-  SUBCASE("of one of the two") { change = y.b.set_priority(d, 4); }
-  SUBCASE("of the other") { change = y.b.set_priority(e, 4); }
-  SUBCASE("of one on the way") { change = y.b.set_priority(u, 4); }
-  SUBCASE("of the one that would stand there") { change = y.b.set_priority(w, 8); }
+  SUBCASE("of one of the two") {
+    change = y.b.set_priority(d, 4);
+  }
+  SUBCASE("of the other") {
+    change = y.b.set_priority(e, 4);
+  }
+  SUBCASE("of one on the way") {
+    change = y.b.set_priority(u, 4);
+  }
+  SUBCASE("of the one that would stand there") {
+    change = y.b.set_priority(w, 8);
+  }
   SUBCASE("by its number") {
     y.b.platform().election = {ElectionKey::priority, ElectionKey::tenure, ElectionKey::number};
     change = y.b.set_number(u, 50);
@@ -108,8 +116,12 @@ TEST_CASE("nobody stands where devices branch") {
   y.plug(w, v);
   y.plug(v, e);
   CableId branch;
-  SUBCASE("the one that would stand there") { branch = y.b.cable(y.b.port(w, "s"), y.b.west(gate), false); }
-  SUBCASE("one on the way") { branch = y.b.cable(y.b.port(v, "s"), y.b.west(gate), false); }
+  SUBCASE("the one that would stand there") {
+    branch = y.b.cable(y.b.port(w, "s"), y.b.west(gate), false);
+  }
+  SUBCASE("one on the way") {
+    branch = y.b.cable(y.b.port(v, "s"), y.b.west(gate), false);
+  }
   if (branch) {
     CHECK_FALSE(asks(y.b, d, e));  // nobody plugs it
     y.b.plug(branch);
@@ -147,9 +159,15 @@ TEST_CASE("who has to follow before two meet does not contest with the other") {
   const DeviceId v = y.add("yard-3", 1);
   const CableId cable = y.cable(d, e);
   SUBCASE("the await comes before the plug") {
-    SUBCASE("of the one") { y.b.await(when::follower(d)); }
-    SUBCASE("of the other") { y.b.await(when::follower(e)); }
-    SUBCASE("with more") { y.b.await(when::all({when::up(e), when::all({when::follower(d)})})); }
+    SUBCASE("of the one") {
+      y.b.await(when::follower(d));
+    }
+    SUBCASE("of the other") {
+      y.b.await(when::follower(e));
+    }
+    SUBCASE("with more") {
+      y.b.await(when::all({when::up(e), when::all({when::follower(d)})}));
+    }
     y.b.plug(cable);
     CHECK_FALSE(asks(y.b, d, e));
   }

@@ -22,8 +22,8 @@ std::optional<Trace> refutation(const Model& model, Property property, const Red
       .refutation;
 }
 
-/// All that is forgotten leaves what is found as it is, and as a plain search finds it. With orders left out too it is as
-/// long. With what `too_much` forgets it is not.
+/// All that is forgotten leaves what is found as it is, and as a plain search finds it. With orders left out too it is
+/// as long. With what `too_much` forgets it is not.
 void expect_other_answer(const ModelBuilder& b, Property property, const Forget& too_much) {
   const Model model = b.model();
   const auto whole = refutation(model, property, Reductions::none());
@@ -86,20 +86,34 @@ TEST_CASE("4.2.a the order of followers decides who carries on after a step that
   Chain y;
   y.b.goal(goal_of({y.d[1], y.d[2]}, y.d[2]));
   const PortId east = y.b.east(y.d[0]);
-  SUBCASE("power-off") { y.b.power_off(y.d[0]); }
-  SUBCASE("restart") { y.b.restart(y.d[0]); }
-  SUBCASE("disable") { y.b.disable(east); }
-  SUBCASE("unplug") { y.b.unplug(y.cables[0]); }
+  SUBCASE("power-off") {
+    y.b.power_off(y.d[0]);
+  }
+  SUBCASE("restart") {
+    y.b.restart(y.d[0]);
+  }
+  SUBCASE("disable") {
+    y.b.disable(east);
+  }
+  SUBCASE("unplug") {
+    y.b.unplug(y.cables[0]);
+  }
   SUBCASE("5.f a number that resets the ports") {
     y.b.platform().settings_follow = SettingsFollow::number;
     y.b.set_number(y.d[0], 7);
   }
-  SUBCASE("a side at once") { y.b.clear_side(east); }
+  SUBCASE("a side at once") {
+    y.b.clear_side(east);
+  }
   SUBCASE("a side that is applied") {
     y.b.platform().side_takes = SideTakes::on_apply;
     y.b.clear_side(east);
-    SUBCASE("to the device") { y.b.apply({y.d[0]}); }
-    SUBCASE("to the stack") { y.b.apply_stack_of(y.d[2]); }
+    SUBCASE("to the device") {
+      y.b.apply({y.d[0]});
+    }
+    SUBCASE("to the stack") {
+      y.b.apply_stack_of(y.d[2]);
+    }
   }
   SUBCASE("3.b a cable of the same side") {
     y.b.platform().side_leads_to = SideLeadsTo::one_neighbour;
@@ -115,8 +129,12 @@ TEST_CASE("4.2.a the order of followers decides who carries on after a fault") {
   const DeviceId gate = y.b.device("gate-1", {.priority = 9});
   y.b.plug(y.b.cable(y.b.port(y.d[1], "s"), y.b.west(gate), false));
   y.b.keep({y.d[1]});
-  SUBCASE("a crash") { y.b.faults({.crashes = 1}); }
-  SUBCASE("a break") { y.b.faults({.cable_breaks = 1}); }
+  SUBCASE("a crash") {
+    y.b.faults({.crashes = 1});
+  }
+  SUBCASE("a break") {
+    y.b.faults({.cable_breaks = 1});
+  }
   expect_other_answer(y.b, Property::primary_stays, forget_followers);
 }
 
@@ -216,8 +234,12 @@ TEST_CASE("2.k, 5.f settings of a device that is off are read before they are ov
   const DeviceId on = b.device("yard-1");
   const DeviceId off = b.device("gate-1", {.on = false, .number = 8, .next_number = 2, .startup_priority = 9});
   b.goal(goal_of({on}));
-  SUBCASE("by an await") { b.await(when::priority(off, Sign::equal, 5)); }
-  SUBCASE("by a check") { b.check(when::number(off, Sign::equal, 8)); }
+  SUBCASE("by an await") {
+    b.await(when::priority(off, Sign::equal, 5));
+  }
+  SUBCASE("by a check") {
+    b.check(when::number(off, Sign::equal, 8));
+  }
   SUBCASE("by the goal") {
     Goal goal = goal_of({on});
     goal.where = when::number(off, Sign::equal, 8);

@@ -96,8 +96,12 @@ TEST_CASE("5.c.5 a break takes nobody down but in two cases") {
   Yard y;
   y.b.faults({.cable_breaks = 1, .late_starts = 2});
   CHECK(left(y.b).late_starts == 0);
-  SUBCASE("4.2.a orphans restart") { y.b.platform().orphans = Orphans::restart; }
-  SUBCASE("3.b another link forms instead") { y.b.platform().side_leads_to = SideLeadsTo::one_neighbour; }
+  SUBCASE("4.2.a orphans restart") {
+    y.b.platform().orphans = Orphans::restart;
+  }
+  SUBCASE("3.b another link forms instead") {
+    y.b.platform().side_leads_to = SideLeadsTo::one_neighbour;
+  }
   if (y.b.platform().orphans == Orphans::restart || y.b.platform().side_leads_to == SideLeadsTo::one_neighbour) {
     CHECK(left(y.b).late_starts == 2);
     y.b.faults({.late_starts = 2});
