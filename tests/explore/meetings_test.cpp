@@ -133,6 +133,17 @@ TEST_CASE("nobody stands where devices branch") {
   }
 }
 
+TEST_CASE("whom no way joins do not meet, whoever branches") {
+  Leaders y;
+  const auto d = y.add_all({"yard-1", "yard-2", "yard-3", "yard-4", "yard-5"});
+  for (const DeviceId e : {d[1], d[2], d[3]}) {
+    y.b.plug(y.b.cable(y.b.port(d[0], e == d[1] ? "w" : e == d[2] ? "e" : "s"), y.b.west(e), false));
+  }
+  CHECK(asks(y.b, d[1], d[2]));
+  CHECK_FALSE(asks(y.b, d[0], d[4]));
+  CHECK_FALSE(asks(y.b, d[1], d[4]));
+}
+
 TEST_CASE("somebody has to stand on either way round a ring") {
   const auto ring = [](std::int64_t one, std::int64_t other) {
     Leaders y;

@@ -23,8 +23,9 @@ class Meetings {
   /// Who of two devices outranks the other, as far as that is known for good: a state may not tell it of every pair.
   using Outranks = std::function<bool(DeviceId, DeviceId)>;
 
-  /// False only where d and e, which lead now and are of one rank but for their seniority, never contest before one of
-  /// them restarts, or where their order follows from that of others who do.
+  /// Of d and e, which lead now, are of one rank but for their seniority, and have a way from one to the other: false
+  /// only where they never contest before one of them restarts, or where their order follows from that of others who
+  /// do.
   [[nodiscard]] bool may_contest(DeviceId d, DeviceId e, const Outranks& outranks) const;
 
   /// One of the two will follow somebody before they can meet.

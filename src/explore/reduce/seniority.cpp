@@ -107,6 +107,7 @@ void Seniority::find_meetings(const State& s) {
     return (may_be_asked(w, d) || !may_come_to_tenure(s, w, d)) && semantics::outranks(world_, s, w, d);
   };
   for (const Pair& pair : pairs_) {
+    if (pair.distance >= devices_) break;  // no way joins them, nor those that follow
     if (meetings_.may_contest(pair.d, pair.e, outranks)) keep(pair.d, pair.e);
   }
 }
