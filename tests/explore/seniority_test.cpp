@@ -192,3 +192,38 @@ TEST_CASE("who is down stays out of the order") {
   run.settle().take(step(StepId(0)));
   CHECK(levels(run) == Levels{1, 0, 1});
 }
+
+TEST_CASE("who of two comes up first matters where it may ever be asked") {
+  Leaders y;
+  const DeviceId d = y.add("yard-1");
+  const DeviceId e = y.add("yard-2");
+  const DeviceId lead = y.add("yard-3", 9, 9);
+  const CableId cable = y.b.cable(y.b.east(lead), y.b.port(d, "s"));
+  y.b.stack(lead, {lead, d});
+  const auto matters = [&] {
+    Run run(y.b);
+    run.settle();
+    return explore::Seniority(run.world()).may_matter(run.state(), d, e);
+  };
+  CHECK(matters());
+  SUBCASE("not where the election has no tenure") {
+    y.b.platform().election = {ElectionKey::priority};
+    CHECK_FALSE(matters());
+  }
+  SUBCASE("not where priorities differ whatever comes") {
+    Run run(y.b);
+    CHECK_FALSE(explore::Seniority(run.world()).may_matter(run.settle().state(), d, lead));
+    y.b.set_priority(lead, 5);
+    Run setting(y.b);
+    CHECK(explore::Seniority(setting.world()).may_matter(setting.settle().state(), d, lead));
+  }
+  SUBCASE("not where one of them has to follow before they meet") {
+    y.b.await(when::follower(d));
+    y.plug(d, e);
+    CHECK_FALSE(matters());
+    SUBCASE("but where it may be orphaned after that") {
+      y.b.unplug(cable);
+      CHECK(matters());
+    }
+  }
+}
