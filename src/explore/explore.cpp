@@ -29,7 +29,9 @@ class Search {
         store_(layout_.words()),
         sentry_(world),
         seen_(world) {
-    if (manner.reductions.orders && !asked.empty()) orders_.emplace(world, budget, asked);
+    if (manner.reductions.orders && !asked.empty()) {
+      orders_.emplace(world, budget, asked, [this] { return guard_.met(bytes_in_use()); });
+    }
     for (const AskedProperty& a : asked) {
       questions_.push_back({{a, {}}, {}, speaks_of_goal(a.property)});
       if (!speaks_of_goal(a.property)) sentry_.watch(a.property);
@@ -91,8 +93,12 @@ class Search {
     ++depth_;
   }
 
+  [[nodiscard]] std::uint64_t bytes_in_use() const {
+    return store_.bytes_with(most_new_states) + starts_.bytes() + (orders_ ? orders_->bytes() : 0);
+  }
+
   bool must_stop() {
-    stopped_ = guard_.met(store_.bytes_with(most_new_states) + starts_.bytes() + (orders_ ? orders_->bytes() : 0));
+    stopped_ = guard_.met(bytes_in_use());
     cut_short_ = store_.size() >= most_states_;
     if (store_.size() > Store::most_states - most_new_states) stopped_ = Reason::memory;
     look_again_ = store_.size() + most_new_states;

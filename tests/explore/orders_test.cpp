@@ -25,7 +25,9 @@ const std::vector<AskedProperty> at_rest{{Property::reaches_goal, 0}};
 class Runs {
  public:
   Runs(const Model& model, const std::vector<AskedProperty>& asked)
-      : world_(model), orders_(world_, model.procedure.faults, asked), faults_(model.procedure.faults) {}
+      : world_(model),
+        orders_(world_, model.procedure.faults, asked, [] { return std::optional<Reason>(); }),
+        faults_(model.procedure.faults) {}
 
   /// The steps of each run, in their order.
   std::vector<std::vector<StepId>> all() {
@@ -168,6 +170,10 @@ TEST_CASE("a state that can no longer lead to a breach is left as it is") {
   const Model model = b.model();
   CHECK(Runs(model, {{Property::no_refusal, 0}}).at_first() == 0);
   CHECK(Runs(model, {{Property::primary_stays, 0}}).at_first() == 0);
+  // Nor can faults let two share a number.
+  b.faults({.cable_breaks = 1, .crashes = 1, .omissions = 1});
+  CHECK(Runs(b.model(), {{Property::no_clash, 0}}).at_first() == 0);
+  b.faults({});
   // The second may be off when its step comes.
   b.power_off(devices[1]);
   const Model other = b.model();

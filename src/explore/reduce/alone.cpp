@@ -1,6 +1,7 @@
 #include "explore/reduce/alone.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "semantics/conditions.hpp"
 #include "semantics/events.hpp"
@@ -9,11 +10,11 @@
 namespace cairn::explore {
 
 Alone::Alone(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
-             const std::vector<std::vector<DeviceId>>& devices)
+             const std::vector<std::vector<DeviceId>>& devices, AskLimits ask)
     : world_(world),
       devices_of_steps_(devices),
-      domains_(domains_of(world)),
       precedence_(world.model().procedure),
+      ask_(std::move(ask)),
       off_(semantics::initial_state(world, {})),
       scene_(off_),
       inside_(world.device_count()),
@@ -98,6 +99,9 @@ Alone::Answer Alone::explore(StateIndex from) {
   State here = scene_;
   for (std::size_t i = 0; i < reached.size(); ++i) {
     if (store_.size() > most_states) return give_up();
+    if (i % 64 == 0) {
+      if (const auto met = ask_()) throw Stopped{*met};
+    }
     layout_.unpack(store_[reached[i]], here);
     semantics::derive(world_, here, derived_);
     collect_events(here, derived_);
@@ -126,32 +130,51 @@ bool Alone::is_own(StepId step, const Components& parts, DeviceId head) const {
          std::all_of(devices.begin(), devices.end(), [&](DeviceId d) { return parts.of(d) == head; });
 }
 
+// The numbers that a device has, now and after a start, or that a step to come gives it (5.4).
+std::vector<std::int64_t> Alone::numbers_to_come(const State& s, DeviceId d) const {
+  std::vector<std::int64_t> numbers{s[d].number, s[d].next_number};
+  for (std::size_t i = 0; i < s.done.size(); ++i) {
+    const Step& step = world_.steps()[i];
+    if (step.verb == Verb::set_number && step.device == d && semantics::pending(s, StepId(i))) {
+      numbers.push_back(step.value);
+    }
+  }
+  return numbers;
+}
+
+bool Alone::may_share_a_number(const State& s, const Components& parts, DeviceId head) const {
+  std::vector<std::int64_t> taken;
+  for (std::size_t i = 0; i < inside_.size(); ++i) {
+    if (parts.of(DeviceId(i)) != head) continue;
+    const std::vector<std::int64_t> numbers = numbers_to_come(s, DeviceId(i));
+    for (const std::int64_t n : numbers) {
+      if (std::find(taken.begin(), taken.end(), n) != taken.end()) return true;
+    }
+    taken.insert(taken.end(), numbers.begin(), numbers.end());
+  }
+  return false;
+}
+
 // What is plain without looking: 6.1 to 6.3 speak of devices to be kept, 6.4 of two with one number, 6.5 of steps.
 bool Alone::may_break(Property property, const State& s, const Components& parts, DeviceId head) const {
+  if (property == Property::no_clash) return may_share_a_number(s, parts, head);
   if (property == Property::no_refusal) {
     for (std::size_t i = 0; i < s.done.size(); ++i) {
       if (semantics::pending(s, StepId(i)) && is_own(StepId(i), parts, head)) return true;
     }
     return false;
   }
-  if (property != Property::no_clash) {
-    const std::vector<DeviceId>& keep = world_.model().procedure.keep;
-    return std::any_of(keep.begin(), keep.end(), [&](DeviceId d) { return parts.of(d) == head; });
-  }
-  std::vector<std::int64_t> numbers;
-  for (std::size_t i = 0; i < inside_.size(); ++i) {
-    if (parts.of(DeviceId(i)) != head) continue;
-    for (const std::int64_t n : domains_.numbers[i]) {
-      if (std::find(numbers.begin(), numbers.end(), n) != numbers.end()) return true;
-    }
-    numbers.insert(numbers.end(), domains_.numbers[i].begin(), domains_.numbers[i].end());
-  }
-  return false;
+  const std::vector<DeviceId>& keep = world_.model().procedure.keep;
+  return std::any_of(keep.begin(), keep.end(), [&](DeviceId d) { return parts.of(d) == head; });
+}
+
+bool Alone::may_break(const State& s, const Components& parts, DeviceId head) const {
+  return std::any_of(asked_.begin(), asked_.end(),
+                     [&](Property property) { return may_break(property, s, parts, head); });
 }
 
 bool Alone::breaks_nothing(const State& s, const Components& parts, DeviceId head) {
-  const auto may_break_it = [&](Property property) { return may_break(property, s, parts, head); };
-  if (std::none_of(asked_.begin(), asked_.end(), may_break_it)) return true;
+  if (!may_break(s, parts, head)) return true;
   set_scene(s, parts, head);
   const StateIndex index = insert(scene_);
   if (answers_[index] == Answer::unknown) answers_[index] = explore(index);

@@ -5,8 +5,8 @@
 #include <cstdint>
 #include <vector>
 
-#include "explore/domains.hpp"
 #include "explore/layout.hpp"
+#include "explore/limits.hpp"
 #include "explore/reduce/components.hpp"
 #include "explore/reduce/forget.hpp"
 #include "explore/sentry.hpp"
@@ -22,23 +22,34 @@ class Alone {
  public:
   /// \param asked    those of 6.1 to 6.5 are the properties in question
   /// \param devices  of each step, as devices_of_steps() tells; must outlive this
+  /// \param ask      asked now and then
   Alone(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
-        const std::vector<std::vector<DeviceId>>& devices);
+        const std::vector<std::vector<DeviceId>>& devices, AskLimits ask);
 
   /// True only where no events of the part of `head` alone, from the settled state `s` on, break any of the properties.
+  /// \throws Stopped  when `ask` answered
   [[nodiscard]] bool breaks_nothing(const State& s, const Components& parts, DeviceId head);
+
+  /// False where it is plain that whatever happens within the part of `head`, by steps to come that have to do with it
+  /// alone and by starts, breaks none of the properties.
+  [[nodiscard]] bool may_break(const State& s, const Components& parts, DeviceId head) const;
 
   /// Visited so far.
   [[nodiscard]] std::uint64_t states() const { return store_.size(); }
-  [[nodiscard]] std::uint64_t bytes() const { return store_.bytes_with(most_states) + answers_.capacity(); }
+  [[nodiscard]] std::uint64_t bytes() const { return store_.bytes_with(between_looks) + answers_.capacity(); }
 
  private:
   /// A part that has more states than this by itself is taken to break something.
   static constexpr StateIndex most_states = 2'000'000;
 
+  /// States that may be added between two looks at the limits.
+  static constexpr StateIndex between_looks = 4096;
+
   enum class Answer : std::uint8_t { unknown, reached, harmless, harmful };
 
   [[nodiscard]] bool may_break(Property property, const State& s, const Components& parts, DeviceId head) const;
+  [[nodiscard]] bool may_share_a_number(const State& s, const Components& parts, DeviceId head) const;
+  [[nodiscard]] std::vector<std::int64_t> numbers_to_come(const State& s, DeviceId d) const;
   [[nodiscard]] bool is_own(StepId step, const Components& parts, DeviceId head) const;
   void set_scene(const State& s, const Components& parts, DeviceId head);
   [[nodiscard]] StateIndex insert(const State& s);
@@ -49,8 +60,8 @@ class Alone {
   const semantics::World& world_;
   const std::vector<std::vector<DeviceId>>& devices_of_steps_;
   std::vector<Property> asked_;
-  Domains domains_;
   semantics::Precedence precedence_;
+  AskLimits ask_;
   State off_;                         ///< the initial state, with everything off
   State scene_;                       ///< the part as it is, and the others as if they were not there
   std::vector<std::uint8_t> inside_;  ///< per device: of the part

@@ -4,7 +4,7 @@
 
 namespace cairn::explore {
 
-Components::Components(const semantics::World& world) : world_(world), heads_(world.device_count()) {}
+Components::Components(const semantics::World& world) : world_(&world), heads_(world.device_count()) {}
 
 void Components::join(DeviceId d, DeviceId e) {
   const DeviceId head = std::min(of(d), of(e));
@@ -16,9 +16,9 @@ void Components::look_at(const State& s) {
   for (std::size_t i = 0; i < heads_.size(); ++i) heads_[i] = DeviceId(i);
   for (std::size_t i = 0; i < s.cables.size(); ++i) {
     const CableId c(i);
-    if (s[c].plugged) join(world_.device_a(c), world_.device_b(c));
+    if (s[c].plugged) join(world_->device_a(c), world_->device_b(c));
   }
-  const std::vector<DeviceId>& keep = world_.model().procedure.keep;
+  const std::vector<DeviceId>& keep = world_->model().procedure.keep;
   for (const DeviceId d : keep) join(d, keep.front());
 }
 

@@ -16,15 +16,15 @@ class Components {
   explicit Components(const semantics::World& world);
 
   void look_at(const State& s);
+  /// Counts the parts of two devices as one.
+  void join(DeviceId d, DeviceId e);
 
   /// The first device of the part, in the site's order.
   [[nodiscard]] DeviceId of(DeviceId d) const { return heads_[d.value]; }
   [[nodiscard]] bool is_head(DeviceId d) const { return heads_[d.value] == d; }
 
  private:
-  void join(DeviceId d, DeviceId e);
-
-  const semantics::World& world_;
+  const semantics::World* world_;
   std::vector<DeviceId> heads_;
 };
 

@@ -4,20 +4,25 @@
 #include <utility>
 
 #include "semantics/events.hpp"
+#include "semantics/state.hpp"
 
 namespace cairn::explore {
 
 using semantics::pending;
 
-Orders::Orders(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked)
+Orders::Orders(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
+               AskLimits ask)
     : world_(world),
       crowded_(may_be_crowded(world)),
       devices_of_steps_(devices_of_steps(world.model())),
       parts_(world),
+      everyone_(world),
       seniority_(world),
-      alone_(world, budget, asked, devices_of_steps_),
+      alone_(world, budget, asked, devices_of_steps_, std::move(ask)),
       part_in_(world.device_count()),
       step_in_(world.steps().size()) {
+  everyone_.look_at(semantics::initial_state(world, budget));
+  for (std::size_t i = 0; i < world.device_count(); ++i) everyone_.join(DeviceId(i), DeviceId(0));
   for (const AskedProperty& a : asked) (speaks_of_goal(a.property) ? at_rest_ : on_the_way_) = true;
   for (std::size_t i = 0; i < world.steps().size(); ++i) {
     if (world.steps()[i].verb == Verb::check) checks_.emplace_back(i);
@@ -55,15 +60,24 @@ void Orders::take_in_devices(const std::vector<DeviceId>& devices) {
   for (const DeviceId d : devices) take_in_part(parts_.of(d));
 }
 
-// Every run to a breach has an event of a part that can break something by itself, or one by which parts meet.
+// Every run to a breach has an event of a part that can break something by itself, or a step by which parts meet that
+// can break something when they have met.
 void Orders::add_landmarks(const State& s) {
   for (std::size_t i = 0; i < part_in_.size(); ++i) {
     const DeviceId head(i);
     if (parts_.is_head(head) && !alone_.breaks_nothing(s, parts_, head)) take_in_part(head);
   }
+  Components met = parts_;
+  std::vector<StepId> joint;
   for (std::size_t i = 0; i < step_in_.size(); ++i) {
     const StepId step(i);
-    if (world_.steps()[i].verb != Verb::await && pending(s, step) && is_joint(step)) take_in(step);
+    if (world_.steps()[i].verb == Verb::await || !pending(s, step) || !is_joint(step)) continue;
+    joint.push_back(step);
+    const std::vector<DeviceId>& devices = devices_of_steps_[i];
+    for (const DeviceId d : devices) met.join(d, devices.front());
+  }
+  for (const StepId step : joint) {
+    if (alone_.may_break(s, met, met.of(devices_of_steps_[step.value].front()))) take_in(step);
   }
   close();
 }
@@ -148,6 +162,8 @@ void Orders::add_some_event(const std::vector<Event>& events) {
 }
 
 void Orders::choose(const State& s, const semantics::Derived& derived, std::vector<Event>& events) {
+  // Whatever happens, faults among it, is an event of all devices taken together.
+  if (!at_rest_ && !alone_.may_break(s, everyone_, DeviceId(0))) return events.clear();
   if (!may_choose(s)) return;
   s_ = &s;
   derived_ = &derived;

@@ -19,10 +19,14 @@ namespace cairn::explore {
 class Orders {
  public:
   /// \param asked  what is searched for: a state may be left without events where it can no longer break any of it
-  Orders(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked);
+  /// \param ask    asked now and then, while parts are explored
+  Orders(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
+         AskLimits ask);
 
-  /// Takes out of `events`, which are those of the settled state `s`, what need not be taken there. Does nothing while
-  /// a fault may strike, or a check may halt the procedure: these have to do with everything.
+  /// Takes out of `events`, which are those of the settled state `s`, what need not be taken there. Nothing
+  /// but that all of them go where nothing asked can be broken any more, while a fault may strike, or a check may halt
+  /// the procedure: these have to do with everything.
+  /// \throws Stopped  when `ask` answered
   void choose(const State& s, const semantics::Derived& derived, std::vector<Event>& events);
 
   /// States of parts that were visited in order to choose.
@@ -52,6 +56,7 @@ class Orders {
   std::vector<std::vector<DeviceId>> devices_of_steps_;
   std::vector<StepId> checks_;
   Components parts_;
+  Components everyone_;  ///< all devices as one part
   Seniority seniority_;
   Alone alone_;
 

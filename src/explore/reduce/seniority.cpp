@@ -99,10 +99,8 @@ void Seniority::keep(DeviceId d, DeviceId e) {
 // order nothing may be read: it is not the same in all states that are alike.
 void Seniority::find_meetings(const State& s) {
   meetings_.look_at(s);
-  if (pairs_.size() > 1) {
-    for (Pair& pair : pairs_) pair.distance = meetings_.distance(pair.d, pair.e);
-    std::sort(pairs_.begin(), pairs_.end());
-  }
+  for (Pair& pair : pairs_) pair.distance = meetings_.distance(pair.d, pair.e);
+  std::sort(pairs_.begin(), pairs_.end());
   const Meetings::Outranks outranks = [&](DeviceId w, DeviceId d) {
     return (may_be_asked(w, d) || !may_come_to_tenure(s, w, d)) && semantics::outranks(world_, s, w, d);
   };
