@@ -43,10 +43,12 @@ struct Reductions {
   bool seniority = true;  ///< who has been up longer, where no contest can come to it
   bool settings = true;   ///< settings that a start will overwrite unread
   bool budgets = true;    ///< faults that can no longer strike
-
-  bool orders = true;  ///< orders of events that have nothing to do with one another
+  /// Orders of events that have nothing to do with one another. Only where asked for, until it has been tried by more
+  /// people on more models.
+  bool orders = false;
 
   [[nodiscard]] static Reductions none() { return {false, false, false, false}; }
+  [[nodiscard]] static Reductions all() { return {true, true, true, true}; }
   bool operator==(const Reductions&) const = default;
 };
 

@@ -65,6 +65,7 @@ struct Settled {
   std::vector<std::string> facts;  ///< by facts: each in words
   std::string not_by_facts;        ///< by states, where facts were tried: why they do not do
   bool any_number = false;  ///< by facts: they hold however many faults strike, of the kinds that may strike at all
+  bool reduced = false;     ///< by states: those that make no difference were left out (docs/reductions.md)
   std::size_t length = 0;   ///< by unrolling: no run has more events than this
   /// By refutation: replayed, and the constraints are satisfied by these events. By facts: every reachable state was
   /// visited too, and agrees. By states: the set was evaluated again with the formulas. Always by two writings of the

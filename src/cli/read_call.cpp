@@ -183,7 +183,7 @@ class CommandLine {
     prove_
         ->add_option_function<std::string>(
             "--reduce", [&options](const std::string& text) { read_reductions(text, options.reductions); },
-            "all, as usual; none, or some, with commas")
+            "all, none, or some, with commas; usually all but orders")
         ->option_text("NAMES")
         ->group("How verdicts are settled")
         ->check([](const std::string& text) {

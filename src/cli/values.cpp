@@ -85,7 +85,7 @@ std::string check_engine(const std::string& text) {
 
 std::string read_reductions(std::string_view text, Reductions& reductions) {
   if (text == "all" || text == "none") {
-    reductions = text == "all" ? Reductions() : Reductions::none();
+    reductions = text == "all" ? Reductions::all() : Reductions::none();
     return {};
   }
   std::vector<std::string_view> names;

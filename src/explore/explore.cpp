@@ -200,6 +200,13 @@ class Search {
     return [this] { return guard_.interrupted() ? std::optional(Reason::interrupted) : std::nullopt; };
   }
 
+  // In ascending order, none twice.
+  static void add(const std::vector<UnstatedTie>& more, std::vector<UnstatedTie>& ties) {
+    ties.insert(ties.end(), more.begin(), more.end());
+    std::sort(ties.begin(), ties.end());
+    ties.erase(std::unique(ties.begin(), ties.end()), ties.end());
+  }
+
   /// The states visited go with it.
   Exploration result() {
     if (sentry_.ties().rank_decided()) seen_.rank_decided();
@@ -211,6 +218,7 @@ class Search {
     all.a_kept_device_led = sentry_.a_kept_device_led();
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
+    if (orders_) add(orders_->ties_alone().ties(), all.ties);
     all.endless.assign(endless_.begin(), endless_.end());
     all.every_state_visited = every_state_visited_;
     all.cut_short = cut_short_;

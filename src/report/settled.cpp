@@ -35,8 +35,9 @@ std::string way_of(const PropertyVerdict& p) {
                          : p.explored == 0 ? "; no state was visited"
                                            : "; not every state was visited");
     case Settled::By::states:
-      return fmt::format("every state visited{}", settled.confirmed ? ", and evaluated again with the formulas"
-                                                                    : "; not evaluated again with the formulas");
+      return fmt::format(
+          "every state visited{}{}", settled.reduced ? ", but for those that make no difference" : "",
+          settled.confirmed ? ", and evaluated again with the formulas" : "; not evaluated again with the formulas");
     case Settled::By::unrolling:
       return fmt::format("by constraints on runs of up to {}, which no run exceeds{}", counted(settled.length, "event"),
                          settled.confirmed ? "; every state visited agrees" : "");

@@ -118,6 +118,9 @@ class Prover {
         Reductions in_every_order = options_.reductions;
         in_every_order.orders = false;
         all = explored(faults, left, {.reductions = in_every_order});
+        if (all.answers.front().refutation) {
+          throw Contradiction("orders that make no difference were left out, and a breach was missed");
+        }
       }
       conclude(faults, all, asked, left);
     }
@@ -233,6 +236,7 @@ class Prover {
     if (verdicts.empty()) return;
     for (PropertyVerdict* verdict : verdicts) {
       verdict->verdict = all.stopped ? Verdict::undecided : Verdict::proved;
+      verdict->settled.reduced = all.reduced;
       if (all.stopped) verdict->reason = *all.stopped;
       if (!all.stopped) verdict->vacuous = vacuity(all, verdict->asked.property);
     }

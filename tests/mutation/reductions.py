@@ -93,10 +93,10 @@ MUTANTS = [
     ("numbers after a start are not shared", "reduce/alone.cpp", "{s[d].number, s[d].next_number}", "{s[d].number}"),
     ("a part starts nobody", "reduce/alone.cpp", "    if (s.devices[i].power == Power::starting) events_", "    if (false) events_"),
     ("own steps wait for those of others", "reduce/alone.cpp", "      scene_.done[i] = 1;", "      scene_.done[i] = s.done[i];"),
-    ("what is alone and breaks something is harmless", "reduce/alone.cpp", "if (sentry_.alarmed()) return give_up();", "if (sentry_.alarmed()) continue;"),
+    ("what is alone and breaks something is harmless", "reduce/alone.cpp", "if (sentry_.alarmed()) answers_", "if (false) answers_"),
+    ("harm does not spread", "reduce/alone.cpp", "  spread_harm(arcs);\n", ""),
     ("what a step breaks by itself does not count", "reduce/alone.cpp", "      sentry_.note(here, event, refusal);\n", "      static_cast<void>(refusal);\n"),
     ("cables of others are part of the scene", "reduce/alone.cpp", "      scene_.cables[i] = {};", "      ;"),
-    ("what was reached in vain stays reached", "reduce/alone.cpp", "    for (const StateIndex index : reached) answers_[index] = Answer::unknown;\n", ""),
     # Orders
     ("orders are left out where faults may strike", "reduce/orders.cpp", "!crowded_ && s.left.none() && !mends", "!crowded_ && !mends"),
     ("orders are left out where cables may mend", "reduce/orders.cpp", "s.left.none() && !mends &&", "s.left.none() &&"),
@@ -113,7 +113,10 @@ MUTANTS = [
     ("states at rest need no event", "reduce/orders.cpp", "  if (at_rest_ && count(events) == 0) add_some_event(events);\n", ""),
     ("both lead whatever comes first", "reduce/seniority.cpp", "  if (cuts_.may_follow(s)) return true;\n", ""),
     ("values to come do not count", "reduce/seniority.cpp", "  if (!comes_to_tenure) return false;\n", "  return false;\n"),
-    ("nobody is asked who came first", "reduce/seniority.cpp", "  return !meetings_.follow_first(d, e);\n", "  return false;\n"),
+    ("nobody is asked who came first", "reduce/seniority.cpp", "  return !meetings_.follows_before(d, e);\n", "  return false;\n"),
+    ("either may follow first", "reduce/seniority.cpp", "  return !meetings_.follows_before(d, e);\n", "  return !meetings_.follows_before(d, e) && !meetings_.follows_before(e, d);\n"),
+    ("where ports may crowd nothing is left to ask", "reduce/orders.cpp", "if (!crowded_ && !at_rest_ &&", "if (!at_rest_ &&"),
+    ("awaits of no device have to do with nothing", "reduce/components.cpp", "devices.emplace_back(i);", "static_cast<void>(i);"),
 ]
 
 # Those that change no answer, and why.

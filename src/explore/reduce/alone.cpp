@@ -39,7 +39,7 @@ void Alone::set_scene(const State& s, const Components& parts, DeviceId head) {
     const DeviceId d(i);
     inside_[i] = parts.of(d) == head ? 1 : 0;
     if (inside_[i] != 0) continue;
-    semantics::go_down(scene_, d, Power::off);
+    semantics::go_down(scene_, d, Power::off);  // closes the gap in the order of seniority
     scene_[d] = off_[d];
     for (const PortId p : world_.model()[d].ports) scene_[p] = off_[p];
   }
@@ -88,17 +88,13 @@ void Alone::collect_events(const State& s, const semantics::Derived& derived) {
   }
 }
 
-// What is reached from a harmless state is harmless too.
-Alone::Answer Alone::explore(StateIndex from) {
+// Every state is expanded once: harmful are those that break something, and those from which one of them is reached.
+void Alone::explore(StateIndex from) {
   std::vector<StateIndex> reached{from};
+  std::vector<Arc> arcs;
   answers_[from] = Answer::reached;
-  const auto give_up = [&] {
-    for (const StateIndex index : reached) answers_[index] = Answer::unknown;
-    return Answer::harmful;
-  };
   State here = scene_;
-  for (std::size_t i = 0; i < reached.size(); ++i) {
-    if (store_.size() > most_states) return give_up();
+  for (std::size_t i = 0; i < reached.size() && store_.size() <= most_states; ++i) {
     if (i % 64 == 0) {
       if (const auto met = ask_()) throw Stopped{*met};
     }
@@ -111,23 +107,48 @@ Alone::Answer Alone::explore(StateIndex from) {
       const Refusal refusal = semantics::take(world_, next, derived_, event);
       semantics::settle(world_, next, scratch_, sentry_);
       sentry_.note(here, event, refusal);
-      if (sentry_.alarmed()) return give_up();
+      if (sentry_.alarmed()) answers_[reached[i]] = Answer::harmful;
       forgetter_.forget(next);
       const StateIndex index = insert(next);
-      if (answers_[index] == Answer::harmful) return give_up();
+      arcs.push_back({index, reached[i]});
       if (answers_[index] != Answer::unknown) continue;
       answers_[index] = Answer::reached;
       reached.push_back(index);
     }
   }
-  for (const StateIndex index : reached) answers_[index] = Answer::harmless;
-  return Answer::harmless;
+  // What was not looked at to the end is taken to break something.
+  if (store_.size() > most_states) {
+    for (const StateIndex index : reached) answers_[index] = Answer::harmful;
+  }
+  spread_harm(arcs);
+  for (const StateIndex index : reached) {
+    if (answers_[index] == Answer::reached) answers_[index] = Answer::harmless;
+  }
+}
+
+void Alone::spread_harm(std::vector<Arc>& arcs) {
+  std::sort(arcs.begin(), arcs.end());
+  std::vector<StateIndex> harmful;
+  for (const Arc& arc : arcs) {
+    for (const StateIndex index : {arc.to, arc.from}) {
+      if (answers_[index] == Answer::harmful) harmful.push_back(index);
+    }
+  }
+  while (!harmful.empty()) {
+    const StateIndex here = harmful.back();
+    harmful.pop_back();
+    for (auto arc = std::lower_bound(arcs.begin(), arcs.end(), Arc{here, 0}); arc != arcs.end() && arc->to == here;
+         ++arc) {
+      if (answers_[arc->from] == Answer::harmful) continue;
+      answers_[arc->from] = Answer::harmful;
+      harmful.push_back(arc->from);
+    }
+  }
 }
 
 bool Alone::is_own(StepId step, const Components& parts, DeviceId head) const {
   const std::vector<DeviceId>& devices = devices_of_steps_[step.value];
-  return !devices.empty() &&
-         std::all_of(devices.begin(), devices.end(), [&](DeviceId d) { return parts.of(d) == head; });
+  return std::all_of(devices.begin(), devices.end(), [&](DeviceId d) { return parts.of(d) == head; });
 }
 
 // The numbers that a device has, now and after a start, or that a step to come gives it (5.4).
@@ -177,7 +198,7 @@ bool Alone::breaks_nothing(const State& s, const Components& parts, DeviceId hea
   if (!may_break(s, parts, head)) return true;
   set_scene(s, parts, head);
   const StateIndex index = insert(scene_);
-  if (answers_[index] == Answer::unknown) answers_[index] = explore(index);
+  if (answers_[index] == Answer::unknown) explore(index);
   return answers_[index] == Answer::harmless;
 }
 

@@ -34,6 +34,8 @@ class Alone {
   /// alone and by starts, breaks none of the properties.
   [[nodiscard]] bool may_break(const State& s, const Components& parts, DeviceId head) const;
 
+  /// What decided contests on the way.
+  [[nodiscard]] const TieNotes& ties() const { return sentry_.ties(); }
   /// Visited so far.
   [[nodiscard]] std::uint64_t states() const { return store_.size(); }
   [[nodiscard]] std::uint64_t bytes() const { return store_.bytes_with(between_looks) + answers_.capacity(); }
@@ -45,6 +47,11 @@ class Alone {
   /// States that may be added between two looks at the limits.
   static constexpr StateIndex between_looks = 4096;
 
+  /// That an event leads from one state to another.
+  struct Arc {
+    StateIndex to, from;
+    auto operator<=>(const Arc&) const = default;
+  };
   enum class Answer : std::uint8_t { unknown, reached, harmless, harmful };
 
   [[nodiscard]] bool may_break(Property property, const State& s, const Components& parts, DeviceId head) const;
@@ -55,7 +62,8 @@ class Alone {
   [[nodiscard]] StateIndex insert(const State& s);
   void collect_events(const State& s, const semantics::Derived& derived);
   [[nodiscard]] bool has_turn(const State& s, StepId step) const;
-  [[nodiscard]] Answer explore(StateIndex from);
+  void explore(StateIndex from);
+  void spread_harm(std::vector<Arc>& arcs);
 
   const semantics::World& world_;
   const std::vector<std::vector<DeviceId>>& devices_of_steps_;

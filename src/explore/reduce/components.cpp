@@ -49,6 +49,21 @@ void tidy(Devices& devices) {
   devices.erase(std::unique(devices.begin(), devices.end()), devices.end());
 }
 
+void add_those_of_steps_read(const std::vector<std::vector<StepId>>& read, std::vector<Devices>& all) {
+  for (bool grows = true; grows;) {
+    grows = false;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      const std::size_t before = all[i].size();
+      for (const StepId other : read[i]) {
+        const Devices theirs = all[other.value];
+        all[i].insert(all[i].end(), theirs.begin(), theirs.end());
+      }
+      tidy(all[i]);
+      grows = grows || all[i].size() > before;
+    }
+  }
+}
+
 }  // namespace
 
 std::vector<Devices> devices_of_steps(const Model& model) {
@@ -67,15 +82,13 @@ std::vector<Devices> devices_of_steps(const Model& model) {
     add_condition(model, step.condition, devices, read[i]);
     tidy(devices);
   }
-  for (bool grows = true; grows;) {
-    grows = false;
-    for (std::size_t i = 0; i < steps.size(); ++i) {
-      const std::size_t before = all[i].size();
-      for (const StepId other : read[i]) all[i].insert(all[i].end(), all[other.value].begin(), all[other.value].end());
-      tidy(all[i]);
-      grows = grows || all[i].size() > before;
-    }
+  add_those_of_steps_read(read, all);
+  // An await that reads nothing but which steps are done stands beside all devices, not beside none.
+  for (Devices& devices : all) {
+    if (!devices.empty()) continue;
+    for (std::size_t i = 0; i < model.site.devices.size(); ++i) devices.emplace_back(i);
   }
+  add_those_of_steps_read(read, all);
   return all;
 }
 

@@ -29,7 +29,7 @@ class Components {
 };
 
 /// Per step, the devices that it and its conditions may read or change, together with all that are joined to them; in
-/// ascending order. What an await reads of another step counts as reading that step's devices.
+/// ascending order, never none. To read whether a step is done is to read all that the step has to do with.
 [[nodiscard]] std::vector<std::vector<DeviceId>> devices_of_steps(const Model& model);
 
 }  // namespace cairn::explore

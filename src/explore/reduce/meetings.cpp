@@ -144,7 +144,7 @@ bool Meetings::follows_before(DeviceId d, DeviceId e) const {
 }
 
 bool Meetings::may_contest(DeviceId d, DeviceId e, const Outranks& outranks) const {
-  if (follow_first(d, e)) return false;
+  if (follows_before(d, e) || follows_before(e, d)) return false;
   if (branches_[d.value] != 0 || branches_[e.value] != 0) return true;
   const std::vector<CableEnd>& ends = world_.ends_at(d);
   return std::any_of(ends.begin(), ends.end(), [&](const CableEnd& end) {

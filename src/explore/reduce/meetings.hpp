@@ -28,8 +28,8 @@ class Meetings {
   /// do.
   [[nodiscard]] bool may_contest(DeviceId d, DeviceId e, const Outranks& outranks) const;
 
-  /// One of the two will follow somebody before they can meet.
-  [[nodiscard]] bool follow_first(DeviceId d, DeviceId e) const { return follows_before(d, e) || follows_before(e, d); }
+  /// An await demands that d follows somebody before it can meet e.
+  [[nodiscard]] bool follows_before(DeviceId d, DeviceId e) const;
 
   /// Cables on the shortest way between two devices over which they may ever meet; a large number where there is none.
   [[nodiscard]] std::size_t distance(DeviceId d, DeviceId e);
@@ -43,7 +43,6 @@ class Meetings {
 
   /// A step to come takes the device down, or changes its rank.
   [[nodiscard]] bool may_change(DeviceId d) const;
-  [[nodiscard]] bool follows_before(DeviceId d, DeviceId e) const;
   [[nodiscard]] bool is_open_way(DeviceId d, DeviceId e, const semantics::CableEnd& first,
                                  const Outranks& outranks) const;
 

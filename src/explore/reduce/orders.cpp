@@ -157,13 +157,14 @@ void Orders::add_some_event(const std::vector<Event>& events) {
     const std::size_t taken = try_event(event);
     if (taken < fewest) best = &event;
     fewest = std::min(fewest, taken);
+    if (fewest <= 1) return;  // it is the set at hand
   }
   if (best != nullptr) try_event(*best);
 }
 
 void Orders::choose(const State& s, const semantics::Derived& derived, std::vector<Event>& events) {
   // Whatever happens, faults among it, is an event of all devices taken together.
-  if (!at_rest_ && !alone_.may_break(s, everyone_, DeviceId(0))) return events.clear();
+  if (!crowded_ && !at_rest_ && !alone_.may_break(s, everyone_, DeviceId(0))) return events.clear();
   if (!may_choose(s)) return;
   s_ = &s;
   derived_ = &derived;

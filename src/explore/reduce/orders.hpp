@@ -31,6 +31,8 @@ class Orders {
 
   /// States of parts that were visited in order to choose.
   [[nodiscard]] std::uint64_t states_alone() const { return alone_.states(); }
+  /// What decided contests in them.
+  [[nodiscard]] const TieNotes& ties_alone() const { return alone_.ties(); }
   /// Bytes in use for them.
   [[nodiscard]] std::uint64_t bytes() const { return alone_.bytes(); }
 

@@ -142,7 +142,8 @@ void Seniority::find_levels(State& s) const {
   }
 }
 
-// What they will be ranked by is not known before they are up: any values that they may come to have count.
+// That e follows first is of no use: it may restart, and come up again beside d. What they will be ranked by is not
+// known before they are up: any values that they may come to have count.
 bool Seniority::may_matter(const State& s, DeviceId d, DeviceId e) {
   if (!by_tenure_) return false;
   const auto share = [](const Values<std::int64_t>& a, const Values<std::int64_t>& b) {
@@ -155,7 +156,7 @@ bool Seniority::may_matter(const State& s, DeviceId d, DeviceId e) {
   if (!comes_to_tenure) return false;
   if (cuts_.may_follow(s)) return true;
   meetings_.look_at(s);
-  return !meetings_.follow_first(d, e);
+  return !meetings_.follows_before(d, e);
 }
 
 void Seniority::level(State& s) {

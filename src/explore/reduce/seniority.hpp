@@ -24,8 +24,8 @@ class Seniority {
   /// differ in nothing else.
   void level(State& s);
 
-  /// Whether it may ever be asked of two devices of parts that no cable joins which of them came up first, where that
-  /// happens from the settled state `s` on.
+  /// Whether it may ever be asked which of two devices of parts that no cable joins came up first, where d is starting
+  /// in the settled state `s` and e comes up whenever it may.
   [[nodiscard]] bool may_matter(const State& s, DeviceId d, DeviceId e);
 
   /// Of the state levelled last: whether who of d and e is senior may be asked for.
