@@ -8,14 +8,15 @@ Expander::Expander(const semantics::World& world, const FaultBudget& budget, con
                    const Reductions& reductions)
     : world_(world),
       layout_(layout),
-      forgetter_(world, reductions),
       state_(semantics::initial_state(world, budget)),
       next_(state_),
-      packed_(layout.words()) {}
+      packed_(layout.words()) {
+  if (reductions.seniority || reductions.settings || reductions.budgets) forgetter_.emplace(world, reductions);
+}
 
 void Expander::settle_initial(semantics::Watcher& watcher) {
   semantics::settle(world_, next_, scratch_, watcher);
-  forgetter_.forget(next_);
+  if (forgetter_) forgetter_->forget(next_);
 }
 
 void Expander::open(const std::uint64_t* packed) {
@@ -28,7 +29,7 @@ Refusal Expander::take(const Event& event, semantics::Watcher& watcher) {
   next_ = state_;
   const Refusal refusal = semantics::take(world_, next_, derived_, event);
   semantics::settle(world_, next_, scratch_, watcher);
-  forgetter_.forget(next_);
+  if (forgetter_) forgetter_->forget(next_);
   return refusal;
 }
 

@@ -2,6 +2,7 @@
 /// From a packed state to the events that may happen in it and the packed states that they lead to.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "explore/layout.hpp"
@@ -37,7 +38,7 @@ class Expander {
  private:
   const semantics::World& world_;
   const Layout& layout_;
-  Forgetter forgetter_;
+  std::optional<Forgetter> forgetter_;  ///< where it forgets anything: it takes its time to make
   State state_;
   semantics::Derived derived_;
   std::vector<Event> events_;
