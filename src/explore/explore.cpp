@@ -200,15 +200,9 @@ class Search {
     return [this] { return guard_.interrupted() ? std::optional(Reason::interrupted) : std::nullopt; };
   }
 
-  // In ascending order, none twice.
-  static void add(const std::vector<UnstatedTie>& more, std::vector<UnstatedTie>& ties) {
-    ties.insert(ties.end(), more.begin(), more.end());
-    std::sort(ties.begin(), ties.end());
-    ties.erase(std::unique(ties.begin(), ties.end()), ties.end());
-  }
-
   /// The states visited go with it.
   Exploration result() {
+    if (orders_) sentry_.ties().add(orders_->ties_alone());
     if (sentry_.ties().rank_decided()) seen_.rank_decided();
     if (every_state_visited_ && !orders_) seen_.visited_every_state();
     Exploration all(std::move(seen_));
@@ -218,7 +212,6 @@ class Search {
     all.a_kept_device_led = sentry_.a_kept_device_led();
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
-    if (orders_) add(orders_->ties_alone().ties(), all.ties);
     all.endless.assign(endless_.begin(), endless_.end());
     all.every_state_visited = every_state_visited_;
     all.cut_short = cut_short_;

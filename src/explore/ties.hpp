@@ -19,6 +19,12 @@ class TieNotes final : public semantics::Watcher {
   void see(const State&, const semantics::Derived&) override {}
   void foresee(const State& s, const semantics::Derived& derived, const semantics::PassPlan& plan) override;
 
+  /// Adds what others have noted in the same world.
+  void add(const TieNotes& other) {
+    rank_decided_ = rank_decided_ || other.rank_decided_;
+    ties_.insert(other.ties_.begin(), other.ties_.end());
+  }
+
   /// Who outranks whom decided a contest or a clash.
   [[nodiscard]] bool rank_decided() const { return rank_decided_; }
   /// In ascending order.
