@@ -61,6 +61,9 @@ struct ProveOptions {
   /// question gets the same answer on every machine.
   std::uint64_t confirm_limit = 1'000'000;
   Reductions reductions;  ///< Of explorations.
+  /// Threads that explore side by side, at least 1. Neither verdicts, lengths, the refutations chosen nor the states
+  /// counted depend on it.
+  unsigned jobs = 1;
   Limits limits;
   std::function<void(const Progress&)> progress;  ///< Called now and then, from the calling thread; may be empty.
 };

@@ -85,6 +85,7 @@ class CommandLine {
     declare_engine(prove_call_.options);
     prove_->add_flag("--quiet", prove_call_.quiet, "Verdicts alone; of several files one line each")->group("Output");
     prove_->add_flag("--timing", prove_call_.timing, "Tell also how long it took")->group("Output");
+    declare_jobs(prove_, prove_call_.options);
     declare_limits(prove_);
   }
 
@@ -94,6 +95,7 @@ class CommandLine {
     why_->add_option("PROCEDURE", why_call_.file)->required();
     declare_question(why_, why_call_.options);
     declare_format(why_);
+    declare_jobs(why_, why_call_.options);
     declare_limits(why_);
   }
 
@@ -197,6 +199,17 @@ class CommandLine {
         ->option_text("FORMAT")
         ->group("Output")
         ->check(check_format);
+  }
+
+  static void declare_jobs(CLI::App* command, ProveOptions& options) {
+    options.jobs = processors();
+    command
+        ->add_option_function<std::string>(
+            "--jobs", [&options](const std::string& text) { options.jobs = *jobs_named(text); },
+            "Explore in so many threads; usually one a processor")
+        ->option_text("N")
+        ->group("How verdicts are settled")
+        ->check(check_jobs);
   }
 
   void declare_limits(CLI::App* command) {

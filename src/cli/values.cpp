@@ -8,6 +8,7 @@
 #include <charconv>
 #include <cmath>
 #include <span>
+#include <thread>
 #include <utility>
 #include <vector>
 
@@ -58,6 +59,20 @@ std::optional<std::int64_t> whole_number(std::string_view text) {
 std::string at_least(std::int64_t least, const std::string& text) {
   const auto n = whole_number(text);
   return n && *n >= least ? "" : fmt::format("a whole number of {} or more is wanted, not `{}`", least, text);
+}
+
+unsigned processors() {
+  return std::clamp(std::thread::hardware_concurrency(), 1U, most_jobs);
+}
+
+std::optional<unsigned> jobs_named(std::string_view text) {
+  const auto n = whole_number(text);
+  if (!n || *n < 1 || *n > std::int64_t{most_jobs}) return {};
+  return static_cast<unsigned>(*n);
+}
+
+std::string check_jobs(const std::string& text) {
+  return jobs_named(text) ? "" : fmt::format("a whole number from 1 to {} is wanted, not `{}`", most_jobs, text);
 }
 
 std::string check_seconds(const std::string& text) {

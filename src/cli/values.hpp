@@ -22,9 +22,16 @@ namespace cairn::cli {
 /// "explore"
 [[nodiscard]] std::optional<Engine> engine_named(std::string_view name);
 
+/// Threads that the machine runs side by side, at least 1.
+[[nodiscard]] unsigned processors();
+/// 1 to most_jobs, or nothing.
+[[nodiscard]] std::optional<unsigned> jobs_named(std::string_view text);
+inline constexpr unsigned most_jobs = 256;
+
 // Each of those that follow answers what is wrong with the text, or nothing; the library prefixes the option.
 
 [[nodiscard]] std::string at_least(std::int64_t least, const std::string& text);
+[[nodiscard]] std::string check_jobs(const std::string& text);
 [[nodiscard]] std::string check_seconds(const std::string& text);
 [[nodiscard]] std::string check_format(const std::string& text);
 [[nodiscard]] std::string check_engine(const std::string& text);

@@ -5,9 +5,11 @@
 
 #include <array>
 #include <compare>
+#include <exception>
 #include <optional>
 #include <vector>
 
+#include "base/crew.hpp"
 #include "explore/expander.hpp"
 #include "explore/limits.hpp"
 #include "explore/sentry.hpp"
@@ -23,9 +25,12 @@ using Layers = std::vector<StateIndex>;
 /// forwards, the earliest event first.
 class Chooser {
  public:
-  /// \param length  of the shortest refutation of `asked`; the layers up to it, but for its last event, are in `store`
-  Chooser(const semantics::World& world, Expander& expander, const Store& store, const Layers& layers,
-          const AskedProperty& asked, std::size_t length, AskLimits ask);
+  /// \param expander  whose like it works with
+  /// \param length    of the shortest refutation of `asked`; the layers up to it, but for its last event, are in
+  ///                  `store`
+  /// \param crew      where given, layers are shared out among it
+  Chooser(const semantics::World& world, const Expander& expander, const Store& store, const Layers& layers,
+          const AskedProperty& asked, std::size_t length, AskLimits ask, Crew* crew);
 
   /// \throws Stopped  when `ask` answered
   /// \throws Contradiction  when no refutation of that length is found again
@@ -51,25 +56,34 @@ class Chooser {
     StateIndex next = 0;
   };
 
+  /// What one thread looks with.
+  struct Lookout {
+    Expander expander;
+    Sentry sentry;
+    TieNotes unheard;
+    std::exception_ptr failure;  ///< what ended its work
+  };
+
   template <class Visit>
-  void for_each_option(StateIndex index, std::size_t depth, Visit visit);
+  void for_each_option(Lookout& out, StateIndex index, std::size_t depth, Visit visit) const;
   /// The cost of going on with `option` after an event of `before` (of nobody, at the start).
   [[nodiscard]] Cost cost_of(const Option& option, std::optional<Actor> before) const;
-  [[nodiscard]] CostAfter finish_from(StateIndex index, std::size_t depth);
+  [[nodiscard]] CostAfter finish_from(Lookout& out, StateIndex index, std::size_t depth) const;
+  void find_costs(std::size_t depth);
+  void find_costs(Lookout& out, StateIndex begin, StateIndex end, std::size_t depth);
   [[nodiscard]] bool in_layer(StateIndex index, std::size_t depth) const {
     return layers_[depth] <= index && index < layers_[depth + 1];
   }
   [[nodiscard]] std::size_t last_layer() const;
 
   const semantics::World& world_;
-  Expander& expander_;
   const Store& store_;
   const Layers& layers_;
   AskedProperty asked_;
   std::size_t length_;
   AskLimits ask_;
-  Sentry sentry_;
-  TieNotes unheard_;
+  Crew* crew_;
+  std::vector<Lookout> lookouts_;
   std::vector<CostAfter> costs_;  ///< by state, of the layers done so far
 };
 

@@ -8,6 +8,7 @@
 #include "explore/cycles.hpp"
 #include "explore/reduce/orders.hpp"
 #include "explore/tail.hpp"
+#include "explore/vanguard.hpp"
 
 namespace cairn::explore {
 
@@ -23,6 +24,7 @@ class Search {
         guard_(guard),
         observer_(manner.observer),
         most_states_(manner.most_states),
+        jobs_(manner.jobs),
         reduced_(manner.reductions != Reductions::none()),
         layout_(world, budget),
         expander_(world, budget, layout_, manner.reductions),
@@ -83,14 +85,80 @@ class Search {
   // Expands layers_[depth_] up to layers_[depth_ + 1], which stands at the end of layers_.
   void expand_layer() {
     const StateIndex end = layers_.back();
-    for (; next_ < end; ++next_) {
-      if (next_ % 256 == 0 && must_stop()) return;
-      expand(next_);
+    while (next_ < end) {
+      if (is_worth_a_crew(end - next_)) {
+        expand_side_by_side(end);
+      } else {
+        expand_alone(end);
+      }
       if (ended_early() || finished()) return;
     }
     settle_pending(depth_);
     layers_.push_back(store_.size());
     ++depth_;
+  }
+
+  void expand_alone(StateIndex end) {
+    for (; next_ < end; ++next_) {
+      if (next_ % Vanguard::stretch_states == 0 && must_stop()) return;
+      expand(next_);
+      if (ended_early() || finished()) return;
+    }
+  }
+
+  // Orders ask parts that they have explored before, and an observer wants to see one event after the other.
+  [[nodiscard]] bool is_worth_a_crew(StateIndex states) const {
+    return jobs_ > 1 && states >= least_for_a_crew && observer_ == nullptr && !orders_;
+  }
+
+  // What the scouts bring is taken over in the order in which expand_alone() would have come to it, with the same
+  // outcome to the last number. Where anything is to be decided, that is left to expand_alone().
+  void expand_side_by_side(StateIndex end) {
+    if (!vanguard_) {
+      crew_.emplace(jobs_);
+      vanguard_.emplace(world_, expander_, store_, layout_.words(), *crew_);
+    }
+    for (const Stretch& stretch : vanguard_->explore(next_, end, open_at_rest(), sentry_, seen_, any_limit())) {
+      if (next_ % Vanguard::stretch_states == 0 && must_stop()) return;
+      if (stretch.eventful || store_.size() + stretch.hashes.size() >= look_again_) {
+        expand_alone(stretch.end);
+      } else {
+        take_over(stretch);
+      }
+      if (ended_early() || finished()) return;
+    }
+  }
+
+  void take_over(const Stretch& stretch) {
+    std::size_t successor = 0;
+    std::size_t newcomer = 0;
+    for (const std::uint32_t successors : stretch.ends) {
+      starts_.begin_state();
+      for (; successor < successors; ++successor) {
+        const Stretch::Successor& next = stretch.successors[successor];
+        const Store::Inserted found =
+            next.index == Stretch::newcomer ? insert(stretch, newcomer++) : Store::Inserted{next.index, false};
+        if (next.by_start) starts_.add(found.index, !found.fresh && found.index < layers_.back());
+      }
+    }
+    sentry_.add_notes(*stretch.sentry);
+    seen_.add(*stretch.seen);
+    completed_ = completed_ || stretch.completed;
+    next_ = stretch.end;
+  }
+
+  Store::Inserted insert(const Stretch& stretch, std::size_t newcomer) {
+    constexpr std::size_t ahead = 8;
+    if (newcomer + ahead < stretch.hashes.size()) store_.foresee(stretch.hashes[newcomer + ahead]);
+    return store_.insert(stretch.rows.data() + newcomer * layout_.words(), stretch.hashes[newcomer]);
+  }
+
+  [[nodiscard]] std::vector<AskedProperty> open_at_rest() const {
+    std::vector<AskedProperty> open;
+    for (const Question& q : questions_) {
+      if (q.at_rest && q.open()) open.push_back(q.answer.asked);
+    }
+    return open;
   }
 
   [[nodiscard]] std::uint64_t bytes_in_use() const {
@@ -111,14 +179,13 @@ class Search {
     seen_.open(world_, expander_.state(), expander_.events());
     if (observer_ != nullptr) observer_->open(expander_.state(), expander_.derived(), expander_.events());
     starts_.begin_state();
-    std::vector<Question*> broken;
     taken_ = expander_.events();
     if (orders_) orders_->choose(expander_.state(), expander_.derived(), taken_);
     for (const Event& event : taken_) {
       sentry_.reset();
       const Refusal refusal = expander_.take(event, sentry_);
       sentry_.note(expander_.state(), event, refusal);
-      if (sentry_.alarmed()) collect_alarms(broken);
+      if (sentry_.alarmed()) refute_broken();
       seen_.taken(event, expander_.next());
       if (observer_ != nullptr) observer_->taken(expander_.state(), event, refusal, expander_.next());
       const auto [next, fresh] = store_.insert(expander_.packed_next());
@@ -126,30 +193,25 @@ class Search {
       if (store_.size() >= look_again_ && must_stop()) break;
     }
     if (expander_.at_rest()) look_at_rest();
-    // Only now, since choosing a refutation opens other states.
-    for (Question* q : broken) refute(*q, depth_ + 1);
   }
 
-  void collect_alarms(std::vector<Question*>& broken) {
+  void refute_broken() {
     for (Question& q : questions_) {
-      if (q.at_rest || !q.open() || !sentry_.broken(q.answer.asked.property)) continue;
-      if (std::find(broken.begin(), broken.end(), &q) == broken.end()) broken.push_back(&q);
+      if (!q.at_rest && q.open() && sentry_.broken(q.answer.asked.property)) refute(q, depth_ + 1);
     }
   }
 
   void look_at_rest() {
     if (semantics::complete(expander_.state())) completed_ = true;
-    std::vector<std::pair<Question*, std::size_t>> broken;
     for (Question& q : questions_) {
       if (!q.at_rest || !q.open()) continue;
       const auto tail = fatal_tail(world_, expander_, q.answer.asked, sentry_.ties(), any_limit());
-      if (tail) broken.emplace_back(&q, depth_ + tail->size());
-    }
-    for (const auto& [q, length] : broken) {
-      if (q->answer.asked.property == Property::tolerates_loss) {
-        q->pending = std::min(q->pending.value_or(length), length);
+      if (!tail) continue;
+      const std::size_t length = depth_ + tail->size();
+      if (q.answer.asked.property == Property::tolerates_loss) {
+        q.pending = std::min(q.pending.value_or(length), length);
       } else {
-        refute(*q, length);
+        refute(q, length);
       }
     }
   }
@@ -163,7 +225,8 @@ class Search {
   }
 
   void refute(Question& q, std::size_t length) {
-    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupt());
+    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupt(),
+                    crew_ ? &*crew_ : nullptr);
     q.answer.refutation = chooser.choose();
     sentry_.ignore(q.answer.asked.property);
   }
@@ -221,6 +284,8 @@ class Search {
     return all;
   }
 
+  /// So many states are worth the trouble of sharing them out.
+  static constexpr StateIndex least_for_a_crew = 4 * Vanguard::stretch_states;
   /// Between two looks at the limits no more new states come, however many events a state has.
   static constexpr std::uint32_t most_new_states = 4096;
 
@@ -228,6 +293,7 @@ class Search {
   const Guard& guard_;
   Observer* observer_;
   std::uint64_t most_states_;
+  unsigned jobs_;
   bool reduced_;
   Layout layout_;
   Expander expander_;
@@ -236,6 +302,8 @@ class Search {
   Sightings seen_;
   std::vector<Question> questions_;
   std::optional<Orders> orders_;
+  std::optional<Crew> crew_;
+  std::optional<Vanguard> vanguard_;
   std::vector<Event> taken_;   ///< of the state that is being expanded
   Layers layers_;              ///< ends with the end of the layer that is being expanded
   std::size_t depth_ = 0;      ///< of that layer

@@ -18,6 +18,12 @@ class Sentry final : public semantics::Watcher {
   void watch(Property property) { watched_ |= bit(property); }
   void ignore(Property property) { watched_ &= ~bit(property); }
 
+  /// Adds what another of the same world has noted, but for what is broken.
+  void add_notes(const Sentry& other) {
+    kept_led_ = kept_led_ || other.kept_led_;
+    ties_.add(other.ties_);
+  }
+
   /// Forgets what is broken, before an event.
   void reset() { broken_ = 0; }
   /// What the event itself breaks, before it settles.

@@ -28,7 +28,7 @@ std::uint64_t Store::hash_of(const std::uint64_t* state) const {
 
 std::size_t Store::slot_of(const std::uint64_t* state, std::uint64_t hash) const {
   const std::size_t mask = slots_.size() - 1;
-  for (std::size_t slot = (hash ^ hash >> 32) & mask;; slot = (slot + 1) & mask) {
+  for (std::size_t slot = home_of(hash);; slot = (slot + 1) & mask) {
     const std::uint64_t held = slots_[slot];
     if (held == 0) return slot;
     if ((held ^ hash) >> 32 != 0) continue;
@@ -36,8 +36,7 @@ std::size_t Store::slot_of(const std::uint64_t* state, std::uint64_t hash) const
   }
 }
 
-Store::Inserted Store::insert(const std::uint64_t* state) {
-  const std::uint64_t hash = hash_of(state);
+Store::Inserted Store::insert(const std::uint64_t* state, std::uint64_t hash) {
   std::size_t slot = slot_of(state, hash);
   if (slots_[slot] != 0) return {static_cast<StateIndex>((slots_[slot] & low_half) - 1), false};
   if (crowded(std::uint64_t{size_} + 1, slots_.size())) {
@@ -53,8 +52,8 @@ Store::Inserted Store::insert(const std::uint64_t* state) {
   return {index, true};
 }
 
-std::optional<StateIndex> Store::find(const std::uint64_t* state) const {
-  const std::uint64_t held = slots_[slot_of(state, hash_of(state))];
+std::optional<StateIndex> Store::find(const std::uint64_t* state, std::uint64_t hash) const {
+  const std::uint64_t held = slots_[slot_of(state, hash)];
   if (held == 0) return {};
   return static_cast<StateIndex>((held & low_half) - 1);
 }
@@ -66,7 +65,7 @@ void Store::grow() {
   for (const std::uint64_t held : old) {
     if (held == 0) continue;
     const std::uint64_t hash = hash_of((*this)[static_cast<StateIndex>((held & low_half) - 1)]);
-    std::size_t slot = (hash ^ hash >> 32) & mask;
+    std::size_t slot = home_of(hash);
     while (slots_[slot] != 0) slot = (slot + 1) & mask;
     slots_[slot] = held;
   }

@@ -12,7 +12,8 @@ namespace cairn::explore {
 
 using StateIndex = std::uint32_t;
 
-/// Grows by chunks that never move, beside one open-addressing table of numbers and hash tags.
+/// Grows by chunks that never move, beside one open-addressing table of numbers and hash tags. Several may read while
+/// nobody inserts.
 class Store {
  public:
   /// \param words  64-bit words a state, at least 1
@@ -23,8 +24,17 @@ class Store {
     bool fresh;  ///< it was not there before
   };
   /// Demands size() < most_states.
-  Inserted insert(const std::uint64_t* state);
-  [[nodiscard]] std::optional<StateIndex> find(const std::uint64_t* state) const;
+  Inserted insert(const std::uint64_t* state) { return insert(state, hash_of(state)); }
+  [[nodiscard]] std::optional<StateIndex> find(const std::uint64_t* state) const {
+    return find(state, hash_of(state));
+  }
+
+  /// The same in two steps, of which the first needs nothing but the state.
+  [[nodiscard]] std::uint64_t hash_of(const std::uint64_t* state) const;
+  Inserted insert(const std::uint64_t* state, std::uint64_t hash);
+  [[nodiscard]] std::optional<StateIndex> find(const std::uint64_t* state, std::uint64_t hash) const;
+  /// Asks for the slot of a hash that will be looked up soon: in a large table each is out of reach.
+  void foresee(std::uint64_t hash) const { __builtin_prefetch(&slots_[home_of(hash)]); }
 
   [[nodiscard]] const std::uint64_t* operator[](StateIndex index) const {
     return chunks_[index / chunk_states].get() + (index % chunk_states) * words_;
@@ -41,7 +51,7 @@ class Store {
 
   /// The slot that holds `state`, or the free one where it belongs.
   [[nodiscard]] std::size_t slot_of(const std::uint64_t* state, std::uint64_t hash) const;
-  [[nodiscard]] std::uint64_t hash_of(const std::uint64_t* state) const;
+  [[nodiscard]] std::size_t home_of(std::uint64_t hash) const { return (hash ^ hash >> 32) & (slots_.size() - 1); }
   void grow();
 
   std::size_t words_;

@@ -112,12 +112,12 @@ class Prover {
   // Each search leaves out the more, the less it asks for.
   void by_reduced_states(const FaultBudget& faults, const Verdicts& asked, const Verdicts& verdicts) {
     for (Verdicts& left : searched_together(verdicts)) {
-      explore::Exploration all = explored(faults, left, {.reductions = options_.reductions});
+      explore::Exploration all = explored(faults, left, {.reductions = options_.reductions, .jobs = options_.jobs});
       take_refutations(all, left);
       if (all.orders_left_out && !left.empty() && may_be_vacuous_by_orders(all, left)) {
         Reductions in_every_order = options_.reductions;
         in_every_order.orders = false;
-        all = explored(faults, left, {.reductions = in_every_order});
+        all = explored(faults, left, {.reductions = in_every_order, .jobs = options_.jobs});
         if (all.answers.front().refutation) {
           throw Contradiction("orders that make no difference were left out, and a breach was missed");
         }
@@ -159,7 +159,7 @@ class Prover {
 
   // A set of states that nothing was left out of can be confirmed, and mined for facts.
   explore::Exploration explored_whole(const FaultBudget& faults, const Verdicts& verdicts) {
-    return explored(faults, verdicts, {.most_states = options_.confirm_limit});
+    return explored(faults, verdicts, {.most_states = options_.confirm_limit, .jobs = options_.jobs});
   }
 
   explore::Exploration explored(const FaultBudget& faults, const Verdicts& verdicts, const explore::Manner& manner) {

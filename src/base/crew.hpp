@@ -1,0 +1,51 @@
+/// \file
+/// Threads that share out the tasks of one list.
+#pragma once
+
+#include <condition_variable>
+#include <cstddef>
+#include <functional>
+#include <mutex>
+#include <thread>
+#include <vector>
+
+namespace cairn {
+
+/// Waits between lists, and ends with its owner. One owner at a time may call it.
+class Crew {
+ public:
+  /// Which of the crew does a task: below size().
+  using Worker = unsigned;
+  using Work = std::function<void(std::size_t task, Worker worker)>;
+
+  /// \param size  how many work side by side, at least 1; the caller of run() is one of them
+  /// \throws std::system_error  where the system grants no thread
+  explicit Crew(unsigned size);
+  Crew(const Crew&) = delete;
+  Crew& operator=(const Crew&) = delete;
+  ~Crew();
+
+  [[nodiscard]] unsigned size() const { return static_cast<unsigned>(threads_.size()) + 1; }
+
+  /// Calls `work` once for each task below `tasks`, in no order that could be relied on, and returns when all are done.
+  /// What `work` has written is then seen by the caller. It must not throw.
+  void run(std::size_t tasks, const Work& work);
+
+ private:
+  using Lock = std::unique_lock<std::mutex>;
+
+  void serve(Worker worker);
+  void work_off(Worker worker, Lock& lock);
+  void dismiss();
+
+  std::mutex mutex_;
+  std::condition_variable begun_, ended_;
+  bool over_ = false;
+  const Work* work_ = nullptr;
+  std::size_t tasks_ = 0;
+  std::size_t taken_ = 0;  ///< of the tasks
+  std::size_t done_ = 0;   ///< of those taken
+  std::vector<std::thread> threads_;
+};
+
+}  // namespace cairn
