@@ -76,6 +76,46 @@ struct Settled {
 /// "facts"
 [[nodiscard]] std::string_view name_of(Settled::By by);
 
+/// How long the parts took, in seconds; shown only where asked for, since it differs from run to run.
+struct Timing {
+  double exploring = 0;
+  double replaying = 0;
+  double solving = 0;     ///< proofs by facts, and constraints alone
+  double confirming = 0;  ///< refutations put to the formulas, closed sets evaluated again
+
+  void add(const Timing& other);
+};
+
+/// What solvers did, in counts that are the same on every machine.
+struct SolverWork {
+  std::uint64_t questions = 0;  ///< put to them
+  std::uint64_t conflicts = 0;  ///< of the one that searches, in all of them
+  std::uint64_t judging = 0;    ///< of the one that judges, in its own units
+
+  void add(const SolverWork& other);
+  /// What was done since `before`, which counted the same.
+  [[nodiscard]] SolverWork since(const SolverWork& before) const;
+};
+
+/// What it took to settle one property. What several were asked together in is counted for each.
+struct Cost {
+  Timing timing;
+  SolverWork solving;
+};
+
+/// What the reductions have spared explorations (docs/reductions.md).
+struct Savings {
+  std::uint64_t outcomes = 0;  ///< of events that were taken, in the explorations that were reduced
+  /// Of those, the outcomes that had been visited before but for what was forgotten: seniority, settings, budgets. One
+  /// may count in several places.
+  std::uint64_t by_seniority = 0, by_settings = 0, by_budgets = 0;
+  std::uint64_t events_left_out = 0;  ///< by orders, in states that others were taken in
+  std::uint64_t states_left = 0;      ///< by orders: states that were left as they are
+  std::uint64_t states_alone = 0;     ///< that were visited to choose orders, of parts by themselves
+
+  void add(const Savings& other);
+};
+
 /// The answer on one property.
 struct PropertyVerdict {
   AskedProperty asked;
@@ -86,6 +126,7 @@ struct PropertyVerdict {
   std::uint64_t explored = 0;  ///< States visited for the question, the same on all that shared an exploration.
   Settled settled;             ///< Proved or refuted: how.
   std::string vacuous;         ///< Proved of nothing: why (6.e); else empty.
+  Cost cost;
 };
 
 /// A contest or a merge that was decided by something that the site file does not state.
@@ -132,14 +173,6 @@ struct Emptiness {
 /// "never-waits"
 [[nodiscard]] std::string_view name_of(Emptiness::Kind kind);
 
-/// How long the parts took, in seconds; shown only where asked for, since it differs from run to run.
-struct Timing {
-  double exploring = 0;
-  double replaying = 0;
-  double solving = 0;     ///< proofs by facts, and constraints alone
-  double confirming = 0;  ///< refutations put to the formulas, closed sets evaluated again
-};
-
 /// The answer on one procedure.
 struct Report {
   FaultBudget faults;                       ///< The budget in force, overrides applied.
@@ -147,7 +180,8 @@ struct Report {
   RestsOn rests_on;
   /// Of all runs of the properties asked, steps in file order first; nothing where not every run was looked at.
   std::optional<std::vector<Emptiness>> findings;
-  Timing timing;
+  Timing timing;    ///< Of all properties; what several were asked together in counts once.
+  Savings savings;  ///< The same.
 
   /// Refuted when a property is, else undecided when one is, else proved.
   [[nodiscard]] Verdict verdict() const;

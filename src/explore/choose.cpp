@@ -9,13 +9,7 @@ namespace cairn::explore {
 
 Chooser::Chooser(const semantics::World& world, const Expander& expander, const Store& store, const Layers& layers,
                  const AskedProperty& asked, std::size_t length, AskLimits ask, Crew* crew)
-    : world_(world),
-      store_(store),
-      layers_(layers),
-      asked_(asked),
-      length_(length),
-      ask_(std::move(ask)),
-      crew_(crew) {
+    : world_(world), store_(store), layers_(layers), asked_(asked), length_(length), ask_(std::move(ask)), crew_(crew) {
   const std::size_t lookouts = crew == nullptr ? 1 : crew->size();
   lookouts_.reserve(lookouts);
   for (std::size_t i = 0; i < lookouts; ++i) {

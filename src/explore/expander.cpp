@@ -29,7 +29,7 @@ Refusal Expander::take(const Event& event, semantics::Watcher& watcher) {
   next_ = state_;
   const Refusal refusal = semantics::take(world_, next_, derived_, event);
   semantics::settle(world_, next_, scratch_, watcher);
-  if (forgetter_) forgetter_->forget(next_);
+  if (forgetter_) forgotten_ = forgetter_->forget(next_);
   return refusal;
 }
 

@@ -32,6 +32,8 @@ class Expander {
   /// Takes one of events(), and settles; next() is the outcome, reduced.
   Refusal take(const Event& event, semantics::Watcher& watcher);
   [[nodiscard]] const State& next() const { return next_; }
+  /// What reducing it has changed.
+  [[nodiscard]] const Forgotten& forgotten() const { return forgotten_; }
   /// next(), packed.
   [[nodiscard]] const std::uint64_t* packed_next();
 
@@ -43,6 +45,7 @@ class Expander {
   semantics::Derived derived_;
   std::vector<Event> events_;
   State next_;
+  Forgotten forgotten_;
   semantics::Scratch scratch_;
   std::vector<std::uint64_t> packed_;
 };

@@ -142,6 +142,7 @@ class Search {
       }
     }
     sentry_.add_notes(*stretch.sentry);
+    savings_.add(stretch.savings);
     seen_.add(*stretch.seen);
     completed_ = completed_ || stretch.completed;
     next_ = stretch.end;
@@ -150,7 +151,10 @@ class Search {
   Store::Inserted insert(const Stretch& stretch, std::size_t newcomer) {
     constexpr std::size_t ahead = 8;
     if (newcomer + ahead < stretch.hashes.size()) store_.foresee(stretch.hashes[newcomer + ahead]);
-    return store_.insert(stretch.rows.data() + newcomer * layout_.words(), stretch.hashes[newcomer]);
+    const Store::Inserted found =
+        store_.insert(stretch.rows.data() + newcomer * layout_.words(), stretch.hashes[newcomer]);
+    note_outcome(savings_, stretch.forgotten[newcomer], !found.fresh);
+    return found;
   }
 
   [[nodiscard]] std::vector<AskedProperty> open_at_rest() const {
@@ -179,9 +183,7 @@ class Search {
     seen_.open(world_, expander_.state(), expander_.events());
     if (observer_ != nullptr) observer_->open(expander_.state(), expander_.derived(), expander_.events());
     starts_.begin_state();
-    taken_ = expander_.events();
-    if (orders_) orders_->choose(expander_.state(), expander_.derived(), taken_);
-    for (const Event& event : taken_) {
+    for (const Event& event : chosen()) {
       sentry_.reset();
       const Refusal refusal = expander_.take(event, sentry_);
       sentry_.note(expander_.state(), event, refusal);
@@ -189,10 +191,21 @@ class Search {
       seen_.taken(event, expander_.next());
       if (observer_ != nullptr) observer_->taken(expander_.state(), event, refusal, expander_.next());
       const auto [next, fresh] = store_.insert(expander_.packed_next());
+      note_outcome(savings_, expander_.forgotten(), !fresh);
       if (event.kind == Event::Kind::started) starts_.add(next, !fresh && next < layers_.back());
       if (store_.size() >= look_again_ && must_stop()) break;
     }
     if (expander_.at_rest()) look_at_rest();
+  }
+
+  // Those of the events of the open state that are taken.
+  const std::vector<Event>& chosen() {
+    if (!orders_) return expander_.events();
+    taken_ = expander_.events();
+    orders_->choose(expander_.state(), expander_.derived(), taken_);
+    if (!taken_.empty()) savings_.events_left_out += expander_.events().size() - taken_.size();
+    if (taken_.empty() && !expander_.events().empty()) ++savings_.states_left;
+    return taken_;
   }
 
   void refute_broken() {
@@ -225,8 +238,7 @@ class Search {
   }
 
   void refute(Question& q, std::size_t length) {
-    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupt(),
-                    crew_ ? &*crew_ : nullptr);
+    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupt(), crew_ ? &*crew_ : nullptr);
     q.answer.refutation = chooser.choose();
     sentry_.ignore(q.answer.asked.property);
   }
@@ -272,6 +284,8 @@ class Search {
     for (const Question& q : questions_) all.answers.push_back(q.answer);
     all.stopped = stopped_;
     all.explored = store_.size() + (orders_ ? orders_->states_alone() : 0);
+    if (orders_) savings_.states_alone = orders_->states_alone();
+    if (reduced_) all.savings = savings_;
     all.a_kept_device_led = sentry_.a_kept_device_led();
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
@@ -304,6 +318,7 @@ class Search {
   std::optional<Orders> orders_;
   std::optional<Crew> crew_;
   std::optional<Vanguard> vanguard_;
+  Savings savings_;
   std::vector<Event> taken_;   ///< of the state that is being expanded
   Layers layers_;              ///< ends with the end of the layer that is being expanded
   std::size_t depth_ = 0;      ///< of that layer

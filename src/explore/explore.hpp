@@ -53,6 +53,7 @@ struct Exploration {
   bool reduced = false;
   /// Among them orders: not all that happens was seen, and states that can lead to nothing asked were left as they are.
   bool orders_left_out = false;
+  Savings savings;
   /// The states visited; where all were, the closed set.
   std::unique_ptr<const Visited> visited;
 };

@@ -42,6 +42,13 @@ class Guard {
     return limits_.interrupt != nullptr && limits_.interrupt->load(std::memory_order_relaxed);
   }
 
+  /// The same limits, counted from the same time, for another thread.
+  [[nodiscard]] Guard without_progress() const {
+    Guard other = *this;
+    other.progress_ = {};
+    return other;
+  }
+
   /// The limits that are left for what begins now.
   [[nodiscard]] Limits left() const {
     Limits left = limits_;

@@ -13,6 +13,8 @@ void Scout::explore(Stretch& out, const std::vector<AskedProperty>& at_rest, con
   out.ends.clear();
   out.rows.clear();
   out.hashes.clear();
+  out.forgotten.clear();
+  out.savings = {};
   try {
     out.sentry.emplace(sentry);
     out.seen.emplace(seen);
@@ -37,11 +39,13 @@ void Scout::expand(StateIndex index, Stretch& out, const std::vector<AskedProper
     const std::uint64_t* const row = expander_.packed_next();
     const std::uint64_t hash = store_.hash_of(row);
     const std::optional<StateIndex> known = store_.find(row, hash);
+    if (known) note_outcome(out.savings, expander_.forgotten(), true);
     if (known && !by_start) continue;
     out.successors.push_back({known.value_or(Stretch::newcomer), by_start});
     if (known) continue;
     out.rows.insert(out.rows.end(), row, row + words_);
     out.hashes.push_back(hash);
+    out.forgotten.push_back(expander_.forgotten());
   }
   out.ends.push_back(static_cast<std::uint32_t>(out.successors.size()));
   if (!expander_.at_rest()) return;

@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "cairn/verdict.hpp"
 #include "explore/expander.hpp"
 #include "explore/limits.hpp"
 #include "explore/sentry.hpp"
@@ -14,6 +15,15 @@
 #include "explore/store.hpp"
 
 namespace cairn::explore {
+
+/// Counts the outcome of an event, `visited` before or not.
+inline void note_outcome(Savings& savings, const Forgotten& forgotten, bool visited) {
+  ++savings.outcomes;
+  if (!visited) return;
+  if (forgotten.seniority) ++savings.by_seniority;
+  if (forgotten.settings) ++savings.by_settings;
+  if (forgotten.budgets) ++savings.by_budgets;
+}
 
 /// What came of expanding some states that follow one another.
 struct Stretch {
@@ -33,6 +43,8 @@ struct Stretch {
   std::vector<std::uint32_t> ends;    ///< per state, where its successors end
   std::vector<std::uint64_t> rows;    ///< of the newcomers, packed; two may be alike
   std::vector<std::uint64_t> hashes;  ///< of the same
+  std::vector<Forgotten> forgotten;   ///< of the same
+  Savings savings;                    ///< of all but the newcomers
   std::optional<Sentry> sentry;       ///< with what it knew before, and what it noted here
   std::optional<Sightings> seen;      ///< the same
 };

@@ -25,9 +25,7 @@ class Store {
   };
   /// Demands size() < most_states.
   Inserted insert(const std::uint64_t* state) { return insert(state, hash_of(state)); }
-  [[nodiscard]] std::optional<StateIndex> find(const std::uint64_t* state) const {
-    return find(state, hash_of(state));
-  }
+  [[nodiscard]] std::optional<StateIndex> find(const std::uint64_t* state) const { return find(state, hash_of(state)); }
 
   /// The same in two steps, of which the first needs nothing but the state.
   [[nodiscard]] std::uint64_t hash_of(const std::uint64_t* state) const;

@@ -22,8 +22,8 @@ class Vanguard {
   /// States a stretch, but for the first and the last of a layer: each ends at a multiple of it.
   static constexpr StateIndex stretch_states = 256;
 
-  /// Explores stretches from `begin` on, as many as make it worth while, and none beyond `end`; ascending. They are valid
-  /// until the next call. Of `at_rest`, `sentry` and `seen` see Scout::explore().
+  /// Explores stretches from `begin` on, as many as make it worth while, and none beyond `end`; ascending. They are
+  /// valid until the next call. Of `at_rest`, `sentry` and `seen` see Scout::explore().
   [[nodiscard]] std::span<const Stretch> explore(StateIndex begin, StateIndex end,
                                                  const std::vector<AskedProperty>& at_rest, const Sentry& sentry,
                                                  const Sightings& seen, const AskLimits& ask);

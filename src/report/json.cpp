@@ -113,6 +113,43 @@ std::string in_one_line(const Json& json) {
 
 }  // namespace report
 
+namespace {
+
+using report::Json;
+
+Json seconds_of(const Timing& timing) {
+  return {{"exploring", timing.exploring},
+          {"replaying", timing.replaying},
+          {"solving", timing.solving},
+          {"confirming", timing.confirming}};
+}
+
+// In the order of the properties.
+Json costs_of(const Report& answer) {
+  Json all = Json::array();
+  for (const PropertyVerdict& p : answer.properties) {
+    Json json = seconds_of(p.cost.timing);
+    json["states"] = p.explored;
+    json["questions"] = p.cost.solving.questions;
+    json["conflicts"] = p.cost.solving.conflicts;
+    json["judging"] = p.cost.solving.judging;
+    all.push_back(std::move(json));
+  }
+  return all;
+}
+
+Json counts_of(const Savings& savings) {
+  return {{"outcomes", savings.outcomes},
+          {"by-seniority", savings.by_seniority},
+          {"by-settings", savings.by_settings},
+          {"by-budgets", savings.by_budgets},
+          {"events-left-out", savings.events_left_out},
+          {"states-left", savings.states_left},
+          {"states-alone", savings.states_alone}};
+}
+
+}  // namespace
+
 std::string render_json(const Model& model, const Report& answer, bool timing) {
   report::Json properties = report::Json::array();
   for (const PropertyVerdict& p : answer.properties) properties.push_back(report::json_of(model, p));
@@ -123,10 +160,9 @@ std::string render_json(const Model& model, const Report& answer, bool timing) {
                     {"properties", std::move(properties)}};
   if (answer.findings) json["findings"] = report::json_of(model, *answer.findings);
   if (timing) {
-    json["timing"] = {{"exploring", answer.timing.exploring},
-                      {"replaying", answer.timing.replaying},
-                      {"solving", answer.timing.solving},
-                      {"confirming", answer.timing.confirming}};
+    json["timing"] = seconds_of(answer.timing);
+    json["costs"] = costs_of(answer);
+    json["savings"] = counts_of(answer.savings);
   }
   return report::in_one_line(json);
 }

@@ -5,6 +5,7 @@
 
 #include "base/text.hpp"
 #include "cairn/render.hpp"
+#include "report/cost.hpp"
 #include "report/findings.hpp"
 #include "report/layout.hpp"
 #include "report/refutation.hpp"
@@ -122,12 +123,6 @@ void tell_counts(Page& page, const Report& report) {
                                       : fmt::format("{} for {}", report::grouped(states), report::listed(names)));
   }
   if (!told.empty()) page.entry(2, "States visited", 16, report::listed(told) + ".", Tone::faint);
-  if (!page.style().timing) return;
-  page.entry(
-      2, "Time", 16,
-      fmt::format("{:.3f} s exploring, {:.3f} s replaying, {:.3f} s solving, {:.3f} s confirming.",
-                  report.timing.exploring, report.timing.replaying, report.timing.solving, report.timing.confirming),
-      Tone::faint);
 }
 
 void tell_findings(Page& page, const Model& model, const Report& report) {
@@ -207,12 +202,16 @@ std::string render_text(const Model& model, const Report& report, const TextStyl
   Page page(style);
   tell_verdicts(page, model, report);
   tell_contradictions(page, report);
-  if (style.brief) return page.take();
+  if (style.brief) {
+    if (style.timing) report::tell_cost(page, report);
+    return page.take();
+  }
   report::tell_settled(page, report);
   tell_counts(page, report);
   if (!report.contradicted()) tell_findings(page, model, report);
   if (!report.contradicted()) RefutationTeller(page, model, report).tell();
   report::tell_rests_on(page, model, report);
+  if (style.timing) report::tell_cost(page, report);
   return page.take();
 }
 

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "solver/cadical_solver.hpp"
-#include "solver/z3_solver.hpp"
 #include "verify/solver_limits.hpp"
 
 namespace cairn::verify {
@@ -107,9 +105,7 @@ bool ByFacts::offer_more(solver::FactsProver& prover, std::size_t& tier) {
 
 std::variant<solver::FactsProof, solver::NoFactsProof> ByFacts::prove(const AskedProperty& asked) {
   const Limits left = guard_.left();
-  solver::FactsProver prover(
-      ground().subject, [interrupt = left.interrupt] { return solver::make_cadical_solver(interrupt); },
-      [interrupt = left.interrupt] { return solver::make_z3_solver(interrupt); }, facts_bounds_of(left));
+  solver::FactsProver prover(ground().subject, solvers_.searching(left), solvers_.judging(left), facts_bounds_of(left));
   std::size_t tier = 0;
   offer_more(prover, tier);
   while (true) {

@@ -16,6 +16,7 @@
 #include "explore/limits.hpp"
 #include "solver/facts.hpp"
 #include "verify/mine.hpp"
+#include "verify/two_solvers.hpp"
 
 namespace cairn::verify {
 
@@ -45,6 +46,9 @@ class ByFacts {
   /// \throws Contradiction  where two solvers disagree
   [[nodiscard]] std::variant<solver::FactsProof, solver::NoFactsProof> prove(const AskedProperty& asked);
 
+  /// What the solvers did so far.
+  [[nodiscard]] SolverWork work() const { return solvers_.work(); }
+
  private:
   /// What the model says by itself. It takes its time, and not every call needs a proof by facts.
   struct Ground {
@@ -65,6 +69,7 @@ class ByFacts {
   system::Space space_;
   Miner miner_;
   explore::Guard guard_;
+  TwoSolvers solvers_;
   bool seen_all_ = false;
   std::optional<Ground> ground_;                             ///< made when it is needed
   std::array<std::optional<Candidates>, tiers> candidates_;  ///< the same

@@ -1,22 +1,8 @@
 #include "verify/by_unrolling.hpp"
 
-#include "solver/cadical_solver.hpp"
-#include "solver/z3_solver.hpp"
 #include "verify/solver_limits.hpp"
 
 namespace cairn::verify {
-
-namespace {
-
-solver::SolverMaker scout(const Limits& limits) {
-  return [interrupt = limits.interrupt] { return solver::make_cadical_solver(interrupt); };
-}
-
-solver::SolverMaker judge(const Limits& limits) {
-  return [interrupt = limits.interrupt] { return solver::make_z3_solver(interrupt); };
-}
-
-}  // namespace
 
 solver::Unroller& ByUnrolling::unroller() {
   if (!unroller_) {
@@ -30,7 +16,8 @@ solver::BoundedAnswer ByUnrolling::check(const AskedProperty& asked, const Limit
   solver::BoundedLimits bounded;
   bounded.bounds = bounds_of(limits);
   bounded.longest = longest_;
-  solver::BoundedAnswer answer = check_bounded(unroller(), scout(limits), judge(limits), asked, bounded);
+  solver::BoundedAnswer answer =
+      check_bounded(unroller(), solvers_.searching(limits), solvers_.judging(limits), asked, bounded);
   if (answer.verdict == Verdict::proved) longest_ = answer.depths.size() - 1;
   return answer;
 }
@@ -43,15 +30,15 @@ std::optional<Trace> ByUnrolling::glance(const AskedProperty& asked, const Limit
   bounded.bounds.effort = conflicts;
   bounded.length = longest_glance;
   bounded.longest = longest_;
-  solver::BoundedAnswer answer = check_bounded(unroller(), *scout(limits)(), asked, bounded);
+  solver::BoundedAnswer answer = check_bounded(unroller(), *solvers_.searching(limits)(), asked, bounded);
   const bool is_whole = answer.cause == solver::Cause::none && answer.complaint.empty();
   if (answer.verdict != Verdict::refuted || !is_whole) return {};
   return std::move(answer.refutation);
 }
 
 solver::ReachAnswer ByUnrolling::look_for(solver::Sight sight, const Limits& limits) {
-  solver::ReachAnswer answer =
-      solver::look_for(unroller(), scout(limits), judge(limits), sight, bounds_of(limits), longest_);
+  solver::ReachAnswer answer = solver::look_for(unroller(), solvers_.searching(limits), solvers_.judging(limits), sight,
+                                                bounds_of(limits), longest_);
   if (answer.outcome == solver::ReachAnswer::Outcome::never) longest_ = answer.length;
   return answer;
 }

@@ -10,6 +10,7 @@
 #include "cairn/verdict.hpp"
 #include "solver/bmc.hpp"
 #include "solver/reach.hpp"
+#include "verify/two_solvers.hpp"
 
 namespace cairn::verify {
 
@@ -21,6 +22,8 @@ class ByUnrolling {
 
   [[nodiscard]] const Model& model() const { return model_; }
   [[nodiscard]] const FaultBudget& faults() const { return faults_; }
+  /// What the solvers did so far.
+  [[nodiscard]] SolverWork work() const { return solvers_.work(); }
 
   /// \throws Contradiction  where two solvers disagree
   [[nodiscard]] solver::BoundedAnswer check(const AskedProperty& asked, const Limits& limits);
@@ -34,6 +37,7 @@ class ByUnrolling {
 
   const Model& model_;
   FaultBudget faults_;
+  TwoSolvers solvers_;
   std::unique_ptr<system::System> system_;  ///< built when it is needed
   std::unique_ptr<solver::Unroller> unroller_;
   std::optional<std::size_t> longest_;  ///< no run has more events

@@ -10,10 +10,21 @@ void Emptinesses::add(const explore::Exploration& all, const FaultBudget& faults
                         return answer.asked.property == Property::survives_cold_start && answer.refutation;
                       });
   if (!faults.none()) under_ = faults;
+  add(all.seen);
+}
+
+void Emptinesses::add(const Emptinesses& other) {
+  every_cold_start_ = every_cold_start_ && other.every_cold_start_;
+  missed_ = missed_ || other.missed_;
+  if (!other.under_.none()) under_ = other.under_;
+  if (other.seen_) add(*other.seen_);
+}
+
+void Emptinesses::add(const explore::Sightings& seen) {
   if (seen_) {
-    seen_->add(all.seen);
+    seen_->add(seen);
   } else {
-    seen_ = all.seen;
+    seen_ = seen;
   }
 }
 

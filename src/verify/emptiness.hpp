@@ -16,6 +16,8 @@ class Emptinesses {
 
   /// An exploration under `faults`, after it ended.
   void add(const explore::Exploration& all, const FaultBudget& faults);
+  /// What others have gathered of the same model.
+  void add(const Emptinesses& other);
   /// An exploration that was broken off without anything to show.
   void add_nothing() { missed_ = true; }
 
@@ -24,6 +26,7 @@ class Emptinesses {
   [[nodiscard]] std::optional<std::vector<Emptiness>> told(const FaultBudget& faults) const;
 
  private:
+  void add(const explore::Sightings& seen);
   void tell_steps(std::vector<Emptiness>& all) const;
   void tell_faults(const FaultBudget& faults, std::vector<Emptiness>& all) const;
 

@@ -11,6 +11,11 @@
 
 namespace cairn::explore {
 
+/// Which reductions have changed a state.
+struct Forgotten {
+  bool seniority = false, settings = false, budgets = false;
+};
+
 /// Replaces a settled state by one that stands for all those that differ from it only in what will never be asked. From
 /// either the same events may follow, with the same outcomes in every property, to the end; so lengths of refutations,
 /// the choice among them, and states at rest stay as they are.
@@ -19,10 +24,12 @@ class Forgetter {
   Forgetter(const semantics::World& world, const Reductions& reductions)
       : reductions_(reductions), seniority_(world), overwritten_(world), unspent_(world) {}
 
-  void forget(State& s) {
-    if (reductions_.budgets) unspent_.strike_off(s);
-    if (reductions_.settings) overwritten_.replace(s);
-    if (reductions_.seniority) seniority_.level(s);
+  Forgotten forget(State& s) {
+    Forgotten forgotten;
+    forgotten.budgets = reductions_.budgets && unspent_.strike_off(s);
+    forgotten.settings = reductions_.settings && overwritten_.replace(s);
+    forgotten.seniority = reductions_.seniority && seniority_.level(s);
+    return forgotten;
   }
 
  private:

@@ -54,17 +54,24 @@ bool Overwritten::unread(const State& s, DeviceId d) const {
 }
 
 // 5.b. A start that brings factory values (5.f) overwrites these as well.
-void Overwritten::replace(State& s) const {
+bool Overwritten::replace(State& s) const {
+  bool changed = false;
+  const auto overwrite = [&changed](auto& value, const auto& by) {
+    changed = changed || value != by;
+    value = by;
+  };
   for (std::size_t i = 0; i < s.devices.size(); ++i) {
     const DeviceId d(i);
     if (!unread(s, d)) continue;
-    if (number_unread_) s[d].number = s[d].next_number;
-    s[d].priority = s[d].startup_priority;
+    if (number_unread_) overwrite(s[d].number, s[d].next_number);
+    overwrite(s[d].priority, s[d].startup_priority);
     for (const PortId p : world_.model()[d].ports) {
-      s[p].enabled = s[p].startup_enabled;
-      s[p].side = s[p].operational_side = s[p].startup_side;
+      overwrite(s[p].enabled, s[p].startup_enabled);
+      overwrite(s[p].side, s[p].startup_side);
+      overwrite(s[p].operational_side, s[p].startup_side);
     }
   }
+  return changed;
 }
 
 }  // namespace cairn::explore

@@ -14,8 +14,8 @@ class Overwritten {
  public:
   explicit Overwritten(const semantics::World& world);
 
-  /// Gives such devices the settings that their next start gives them.
-  void replace(State& s) const;
+  /// Gives such devices the settings that their next start gives them. True where that changed the state.
+  bool replace(State& s) const;
 
   /// The device is down, and no condition that may still be asked reads its settings.
   [[nodiscard]] bool unread(const State& s, DeviceId d) const;

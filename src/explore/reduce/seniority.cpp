@@ -112,7 +112,7 @@ void Seniority::find_meetings(const State& s) {
 
 // Each level as small as the pairs allow. Of equal seniority that may be asked for, both get the same level, and so on
 // from pair to pair: they are equal in truth.
-void Seniority::find_levels(State& s) const {
+bool Seniority::find_levels(State& s) const {
   std::vector<std::uint32_t> levels(devices_, 0);
   for (std::size_t begin = 0; begin < candidates_.size();) {
     const std::uint32_t seniority = s[candidates_[begin]].seniority;
@@ -137,9 +137,15 @@ void Seniority::find_levels(State& s) const {
     }
     begin = end;
   }
+  bool changed = false;
   for (std::size_t i = 0; i < devices_; ++i) {
-    if (s.devices[i].seniority != 0) s.devices[i].seniority = std::max<std::uint32_t>(levels[i], 1);
+    std::uint32_t& seniority = s.devices[i].seniority;
+    if (seniority == 0) continue;
+    const std::uint32_t level = std::max<std::uint32_t>(levels[i], 1);
+    changed = changed || seniority != level;
+    seniority = level;
   }
+  return changed;
 }
 
 // That e follows first is of no use: it may restart, and come up again beside d. What they will be ranked by is not
@@ -159,9 +165,9 @@ bool Seniority::may_matter(const State& s, DeviceId d, DeviceId e) {
   return !meetings_.follows_before(d, e);
 }
 
-void Seniority::level(State& s) {
+bool Seniority::level(State& s) {
   find_pairs(s);
-  find_levels(s);
+  return find_levels(s);
 }
 
 }  // namespace cairn::explore

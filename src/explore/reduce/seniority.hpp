@@ -21,8 +21,8 @@ class Seniority {
   explicit Seniority(const semantics::World& world);
 
   /// Replaces the order by the flattest that agrees with it on every pair that may be asked for. Equal for states that
-  /// differ in nothing else.
-  void level(State& s);
+  /// differ in nothing else. True where that changed it.
+  bool level(State& s);
 
   /// Whether it may ever be asked which of two devices of parts that no cable joins came up first, where d is starting
   /// in the settled state `s` and e comes up whenever it may.
@@ -52,7 +52,7 @@ class Seniority {
   void find_pairs(const State& s);
   void find_meetings(const State& s);
   void keep(DeviceId d, DeviceId e);
-  void find_levels(State& s) const;
+  bool find_levels(State& s) const;
 
   const semantics::World& world_;
   std::size_t devices_;

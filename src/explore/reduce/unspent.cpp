@@ -41,9 +41,11 @@ bool Unspent::may_start(const State& s) const {
   return starting || s.left.crashes > 0 || mends || breaks || any_pending(s, all_steps_);
 }
 
-void Unspent::strike_off(State& s) const {
+bool Unspent::strike_off(State& s) const {
+  const FaultBudget before = s.left;
   if (s.left.omissions > 0 && !may_omit(s)) s.left.omissions = 0;
   if (s.left.late_starts > 0 && !may_start(s)) s.left.late_starts = 0;
+  return s.left != before;
 }
 
 }  // namespace cairn::explore

@@ -14,8 +14,8 @@ class Unspent {
  public:
   explicit Unspent(const semantics::World& world);
 
-  /// Takes out of the budget what can never be spent from the settled state `s` on.
-  void strike_off(State& s) const;
+  /// Takes out of the budget what can never be spent from the settled state `s` on. True where that changed it.
+  bool strike_off(State& s) const;
 
  private:
   [[nodiscard]] bool may_omit(const State& s) const;

@@ -1,0 +1,314 @@
+#include "verify/settler.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "base/contradiction.hpp"
+#include "base/crew.hpp"
+#include "verify/audit.hpp"
+#include "verify/by_constraints.hpp"
+#include "verify/by_unrolling.hpp"
+#include "verify/closed_set.hpp"
+#include "verify/vacuity.hpp"
+
+namespace cairn::verify {
+
+/// Adds the time that a scope takes to a sum, and to that of each property which it is for.
+class Settler::Timed {
+ public:
+  Timed(Settler& settler, double Timing::*part, const Verdicts& verdicts)
+      : settler_(settler), part_(part), verdicts_(verdicts) {}
+  Timed(const Timed&) = delete;
+  Timed& operator=(const Timed&) = delete;
+  ~Timed() {
+    const double seconds = watch_.seconds();
+    settler_.yield_.timing.*part_ += seconds;
+    for (PropertyVerdict* verdict : verdicts_) verdict->cost.timing.*part_ += seconds;
+  }
+
+ private:
+  Settler& settler_;
+  double Timing::*part_;
+  Verdicts verdicts_;
+  explore::Watch watch_;
+};
+
+Settler::Settler(const semantics::World& world, const ProveOptions& options, const FaultBudget& allowed,
+                 const FaultBudget& faults, const explore::Guard& guard)
+    : world_(world),
+      model_(world.model()),
+      options_(options),
+      allowed_(allowed),
+      faults_(faults),
+      guard_(guard),
+      yield_{Emptinesses(world.model()), {}, {}, {}, {}} {}
+
+void Settler::settle(const Verdicts& verdicts) {
+  try {
+    if (options_.engine == Engine::solver) {
+      by_constraints(verdicts);
+      yield_.empty.add_nothing();
+    } else {
+      by_states(verdicts);
+    }
+    if (options_.engine == Engine::both) compare(verdicts);
+  } catch (const Contradiction& contradiction) {
+    yield_.empty.add_nothing();
+    claim_nothing_more(contradiction.what(), verdicts);
+  }
+}
+
+// What is refuted stands: it was replayed.
+void Settler::claim_nothing_more(const std::string& why, const Verdicts& verdicts) {
+  for (PropertyVerdict* verdict : verdicts) {
+    if (verdict->verdict != Verdict::refuted) claim_nothing(why, *verdict);
+  }
+}
+
+void Settler::by_states(const Verdicts& asked) {
+  Verdicts verdicts = asked;
+  explore::Exploration all = explored_whole(verdicts);
+  take_refutations(all, verdicts);
+  if (!verdicts.empty() && options_.engine == Engine::automatic) by_facts(all, verdicts);
+  const bool is_large = all.cut_short || all.stopped == Reason::memory;
+  if (!is_large || verdicts.empty()) return conclude(all, asked, verdicts);
+  all.visited.reset();  // room for those that follow
+  by_reduced_states(asked, verdicts);
+}
+
+// Each search leaves out the more, the less it asks for.
+void Settler::by_reduced_states(const Verdicts& asked, const Verdicts& verdicts) {
+  std::vector<Verdicts> searches = searched_together(verdicts);
+  std::vector<Found> found = searched(searches);
+  for (std::size_t i = 0; i < searches.size(); ++i) {
+    if (found[i].failure) std::rethrow_exception(found[i].failure);
+    take_reduced(taken(std::move(found[i]), searches[i]), asked, searches[i]);
+  }
+}
+
+// One search goes about in several threads by itself, unless it leaves orders out: then several go side by side.
+std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searches) const {
+  std::vector<Found> found(searches.size());
+  Crew crew(std::min(options_.jobs, static_cast<unsigned>(searches.size())));
+  crew.run(searches.size(), [&](std::size_t i, Crew::Worker) {
+    try {
+      found[i] = explored(searches[i], options_.reductions);
+      if (found[i].all->orders_left_out) found[i].all->visited.reset();  // room for the others
+    } catch (...) {
+      found[i].failure = std::current_exception();
+    }
+  });
+  return found;
+}
+
+void Settler::take_reduced(explore::Exploration all, const Verdicts& asked, Verdicts& left) {
+  take_refutations(all, left);
+  if (all.orders_left_out && !left.empty() && may_be_vacuous_by_orders(all, left)) {
+    Reductions in_every_order = options_.reductions;
+    in_every_order.orders = false;
+    all = taken(explored(left, in_every_order), left);
+    if (all.answers.front().refutation) {
+      throw Contradiction("orders that make no difference were left out, and a breach was missed");
+    }
+  }
+  conclude(all, asked, left);
+}
+
+// All that asks states at rest, and each of the others by itself; where no order is left out, all of them.
+std::vector<Verdicts> Settler::searched_together(const Verdicts& verdicts) const {
+  if (!options_.reductions.orders) return {verdicts};
+  std::vector<Verdicts> searches;
+  Verdicts at_rest;
+  for (PropertyVerdict* verdict : verdicts) {
+    if (speaks_of_goal(verdict->asked.property)) {
+      at_rest.push_back(verdict);
+    } else {
+      searches.push_back({verdict});
+    }
+  }
+  if (!at_rest.empty()) searches.push_back(at_rest);
+  return searches;
+}
+
+// Whether a device of keep ever leads (6.e) is seen only where no state is left out. Runs that end complete are seen.
+bool Settler::may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const {
+  return verdicts.front()->asked.property == Property::primary_stays &&
+         !vacuity_of(all, Property::primary_stays).empty();
+}
+
+// A run without end takes back whatever was proved of `asked`.
+void Settler::conclude(const explore::Exploration& all, const Verdicts& asked, const Verdicts& left) {
+  yield_.empty.add(all, faults_);
+  yield_.ties.insert(yield_.ties.end(), all.ties.begin(), all.ties.end());
+  if (!all.endless.empty()) return claim_nothing_more(endless_run(all.endless), asked);
+  take_proofs(all, left);
+}
+
+// A set of states that nothing was left out of can be confirmed, and mined for facts.
+explore::Exploration Settler::explored_whole(const Verdicts& verdicts) {
+  return taken(explored(verdicts, Reductions::none(), options_.confirm_limit), verdicts);
+}
+
+Settler::Found Settler::explored(const Verdicts& verdicts, const Reductions& reductions,
+                                 std::uint64_t most_states) const {
+  std::vector<AskedProperty> asked;
+  for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
+  const explore::Watch watch;
+  Found found;
+  found.all.emplace(explore::explore(world_, faults_, asked, guard_,
+                                     {.most_states = most_states, .reductions = reductions, .jobs = options_.jobs}));
+  found.seconds = watch.seconds();
+  return found;
+}
+
+explore::Exploration Settler::taken(Found found, const Verdicts& verdicts) {
+  yield_.timing.exploring += found.seconds;
+  yield_.savings.add(found.all->savings);
+  for (PropertyVerdict* verdict : verdicts) {
+    verdict->explored = found.all->explored;
+    verdict->cost.timing.exploring += found.seconds;
+  }
+  return std::move(*found.all);
+}
+
+// A refutation stands by itself, whatever else is amiss: it is replayed, and put to the formulas. What is left is not
+// refuted.
+void Settler::take_refutations(const explore::Exploration& all, Verdicts& verdicts) {
+  Verdicts left;
+  for (std::size_t i = 0; i < verdicts.size(); ++i) {
+    if (all.answers[i].refutation) {
+      take_refutation(*all.answers[i].refutation, *verdicts[i]);
+    } else {
+      left.push_back(verdicts[i]);
+    }
+  }
+  verdicts = left;
+}
+
+void Settler::take_refutation(const Trace& events, PropertyVerdict& verdict) {
+  {
+    const Timed timed(*this, &Timing::replaying, {&verdict});
+    judge_refutation(model_, allowed_, events, verdict);
+  }
+  if (verdict.verdict != Verdict::refuted) return;
+  const Timed timed(*this, &Timing::confirming, {&verdict});
+  confirm_refutation(model_, allowed_, verdict);
+}
+
+// Proved by facts are those that can be; they are taken out of `verdicts`.
+void Settler::by_facts(const explore::Exploration& all, Verdicts& verdicts) {
+  if (all.stopped || !all.endless.empty()) return;
+  Limits limits = guard_.left();
+  // The states would do by themselves; time has to be left for their confirmation, and for other questions.
+  if (all.every_state_visited && limits.seconds) *limits.seconds /= 2;
+  ByFacts facts(model_, faults_, limits);
+  facts.see(all);
+  Verdicts left;
+  for (PropertyVerdict* verdict : verdicts) {
+    const Property property = verdict->asked.property;
+    const bool may_be_endless = !all.every_state_visited && !ends_for_sure(model_);
+    if (may_be_vacuous(all, property) || (may_be_endless && speaks_of_goal(property))) {
+      left.push_back(verdict);
+      continue;
+    }
+    const auto answer = proved(facts, *verdict);
+    const auto* proof = std::get_if<solver::FactsProof>(&answer);
+    if (proof == nullptr) {
+      verdict->settled.not_by_facts = words_of(std::get<solver::NoFactsProof>(answer));
+      left.push_back(verdict);
+      continue;
+    }
+    tell(*proof, facts.space(), *verdict);
+    yield_.proofs.push_back({verdict->asked, faults_, proof->facts});
+    verdict->settled.confirmed = all.every_state_visited;
+    verdict->vacuous = vacuity_of(all, verdict->asked.property);
+  }
+  verdicts = left;
+}
+
+std::variant<solver::FactsProof, solver::NoFactsProof> Settler::proved(ByFacts& facts, PropertyVerdict& verdict) {
+  const Timed timed(*this, &Timing::solving, {&verdict});
+  const SolverWork before = facts.work();
+  auto answer = facts.prove(verdict.asked);
+  verdict.cost.solving.add(facts.work().since(before));
+  return answer;
+}
+
+// Whether a proof would hold of nothing (6.e) is not known before every state is visited.
+bool Settler::may_be_vacuous(const explore::Exploration& all, Property property) const {
+  return !all.every_state_visited && !vacuity_of(all, property).empty();
+}
+
+void Settler::take_proofs(const explore::Exploration& all, const Verdicts& verdicts) {
+  if (verdicts.empty()) return;
+  for (PropertyVerdict* verdict : verdicts) {
+    verdict->verdict = all.stopped ? Verdict::undecided : Verdict::proved;
+    verdict->settled.reduced = all.reduced;
+    if (all.stopped) verdict->reason = *all.stopped;
+    if (!all.stopped) verdict->vacuous = vacuity_of(all, verdict->asked.property);
+  }
+  if (!all.stopped && !all.reduced) confirm(all, verdicts);
+}
+
+// The closed set is evaluated again with the formulas.
+void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts) {
+  const Timed timed(*this, &Timing::confirming, verdicts);
+  std::vector<AskedProperty> asked;
+  for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
+  using Outcome = solver::SetConfirmation::Outcome;
+  const solver::SetConfirmation again =
+      confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
+  for (PropertyVerdict* verdict : verdicts) {
+    verdict->settled.confirmed = again.outcome == Outcome::agrees;
+    if (again.outcome == Outcome::differs) {
+      claim_nothing(told(world_, faults_, *again.difference), *verdict);
+    }
+  }
+}
+
+void Settler::by_constraints(const Verdicts& verdicts) {
+  ByFacts facts(model_, faults_, guard_.left());
+  ByUnrolling unrolling(model_, faults_);
+  for (PropertyVerdict* verdict : verdicts) {
+    {
+      const Timed timed(*this, &Timing::solving, {verdict});
+      const SolverWork by_facts = facts.work();
+      const SolverWork by_unrolling = unrolling.work();
+      auto proof = settle_by_constraints(facts, unrolling, guard_.left(), *verdict);
+      verdict->cost.solving.add(facts.work().since(by_facts));
+      verdict->cost.solving.add(unrolling.work().since(by_unrolling));
+      if (proof) yield_.proofs.push_back({verdict->asked, faults_, std::move(proof->facts)});
+    }
+    if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
+  }
+}
+
+// Both ways must agree on verdict, length and vacuity; where one is undecided, the other stands, not confirmed.
+void Settler::compare(const Verdicts& verdicts) {
+  std::vector<PropertyVerdict> others;
+  for (const PropertyVerdict* verdict : verdicts) others.emplace_back().asked = verdict->asked;
+  Verdicts by_solver;
+  for (PropertyVerdict& other : others) by_solver.push_back(&other);
+  by_constraints(by_solver);
+  for (std::size_t i = 0; i < verdicts.size(); ++i) reconcile(others[i], *verdicts[i]);
+}
+
+// Semantics 5.k. The lemma has counterexamples: docs/semantics-questions.md.
+std::string Settler::endless_run(const std::vector<DeviceId>& devices) const {
+  std::vector<std::string_view> names;
+  names.reserve(devices.size());
+  for (const DeviceId d : devices) names.push_back(model_[d].name);
+  return fmt::format(
+      "a run need not end: {} restart one another for ever, where semantics 5.k says that every run ends (see "
+      "docs/semantics-questions.md). Such a stack never comes to rest: do not carry this procedure out",
+      fmt::join(names, " and "));
+}
+
+// Semantics 6.e
+std::string Settler::vacuity_of(const explore::Exploration& all, Property property) const {
+  return vacuity(model_, property, {all.a_kept_device_led, all.a_run_completed});
+}
+
+}  // namespace cairn::verify

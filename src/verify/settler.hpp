@@ -1,0 +1,90 @@
+/// \file
+/// Settles what is asked under one budget of faults.
+#pragma once
+
+#include <exception>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "cairn/options.hpp"
+#include "cairn/verdict.hpp"
+#include "explore/explore.hpp"
+#include "semantics/world.hpp"
+#include "verify/by_facts.hpp"
+#include "verify/emptiness.hpp"
+#include "verify/told_proofs.hpp"
+
+namespace cairn::verify {
+
+using Verdicts = std::vector<PropertyVerdict*>;
+
+/// By states, by facts or by constraints, as the engine has it; each claim audited. Several may settle different
+/// properties of one world at the same time.
+class Settler {
+ public:
+  /// What is found beside the verdicts.
+  struct Yield {
+    Emptinesses empty;
+    std::vector<UnstatedTie> ties;  ///< in no order, some of them more than once
+    std::vector<ToldProof> proofs;
+    Timing timing;
+    Savings savings;
+  };
+
+  /// \param allowed  the faults of the question
+  /// \param faults   the same, or none: what the verdicts are asked with
+  /// All of these must outlive this.
+  Settler(const semantics::World& world, const ProveOptions& options, const FaultBudget& allowed,
+          const FaultBudget& faults, const explore::Guard& guard);
+
+  /// Fills the verdicts, which are not empty.
+  void settle(const Verdicts& verdicts);
+
+  [[nodiscard]] const Yield& yield() const { return yield_; }
+
+ private:
+  class Timed;
+
+  /// What an exploration has brought: all of it, or why it failed.
+  struct Found {
+    std::optional<explore::Exploration> all;
+    double seconds = 0;
+    std::exception_ptr failure;
+  };
+
+  static void claim_nothing_more(const std::string& why, const Verdicts& verdicts);
+  void by_states(const Verdicts& asked);
+  void by_reduced_states(const Verdicts& asked, const Verdicts& verdicts);
+  [[nodiscard]] std::vector<Verdicts> searched_together(const Verdicts& verdicts) const;
+  [[nodiscard]] std::vector<Found> searched(const std::vector<Verdicts>& searches) const;
+  void take_reduced(explore::Exploration all, const Verdicts& asked, Verdicts& left);
+  [[nodiscard]] bool may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const;
+  void conclude(const explore::Exploration& all, const Verdicts& asked, const Verdicts& left);
+  [[nodiscard]] explore::Exploration explored_whole(const Verdicts& verdicts);
+  [[nodiscard]] Found explored(const Verdicts& verdicts, const Reductions& reductions,
+                               std::uint64_t most_states = explore::Manner().most_states) const;
+  [[nodiscard]] explore::Exploration taken(Found found, const Verdicts& verdicts);
+  void take_refutations(const explore::Exploration& all, Verdicts& verdicts);
+  void take_refutation(const Trace& events, PropertyVerdict& verdict);
+  void by_facts(const explore::Exploration& all, Verdicts& verdicts);
+  [[nodiscard]] std::variant<solver::FactsProof, solver::NoFactsProof> proved(ByFacts& facts, PropertyVerdict& verdict);
+  [[nodiscard]] bool may_be_vacuous(const explore::Exploration& all, Property property) const;
+  void take_proofs(const explore::Exploration& all, const Verdicts& verdicts);
+  void confirm(const explore::Exploration& all, const Verdicts& verdicts);
+  void by_constraints(const Verdicts& verdicts);
+  void compare(const Verdicts& verdicts);
+  [[nodiscard]] std::string endless_run(const std::vector<DeviceId>& devices) const;
+  [[nodiscard]] std::string vacuity_of(const explore::Exploration& all, Property property) const;
+
+  const semantics::World& world_;
+  const Model& model_;
+  const ProveOptions& options_;
+  const FaultBudget& allowed_;
+  const FaultBudget& faults_;
+  const explore::Guard& guard_;
+  Yield yield_;
+};
+
+}  // namespace cairn::verify
