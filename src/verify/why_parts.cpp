@@ -2,15 +2,11 @@
 
 #include <algorithm>
 
+#include "verify/why_proved.hpp"
+
 namespace cairn::verify {
 
 namespace {
-
-Standing standing_of(const PropertyVerdict& before, const PropertyVerdict& outcome) {
-  if (outcome.verdict == Verdict::refuted) return Standing::needed;
-  if (outcome.verdict == Verdict::undecided) return Standing::unknown;
-  return before.vacuous.empty() && !outcome.vacuous.empty() ? Standing::vacuous : Standing::idle;
-}
 
 bool fails(const LeftOut& left_out) {
   return left_out.standing == Standing::needed || left_out.standing == Standing::vacuous;
@@ -19,8 +15,7 @@ bool fails(const LeftOut& left_out) {
 /// Leaves out together awaits without each of which one property holds.
 class AwaitsTogether {
  public:
-  AwaitsTogether(const Model& model, const PropertyVerdict& proof, const Trials& trials)
-      : model_(model), proof_(proof), trials_(trials) {}
+  explicit AwaitsTogether(const ProvedOnes& property) : property_(property) {}
 
   std::vector<LeftOut> sets_that_fail(std::vector<Part> spared) const {
     std::vector<LeftOut> sets;
@@ -36,10 +31,7 @@ class AwaitsTogether {
   }
 
  private:
-  LeftOut leave_out(std::vector<Part> parts) const {
-    PropertyVerdict outcome = trials_.ask(without(model_, parts), {proof_.asked}).properties.front();
-    return {std::move(parts), standing_of(proof_, outcome), std::move(outcome)};
-  }
+  LeftOut leave_out(const std::vector<Part>& parts) const { return property_.leave_out(parts).front(); }
 
   // Puts back every await without which the rest fails all the same.
   LeftOut smallest(LeftOut set) const {
@@ -47,67 +39,43 @@ class AwaitsTogether {
     for (const Part& await : all) {
       std::vector<Part> fewer = set.parts;
       std::erase(fewer, await);
-      LeftOut smaller = leave_out(std::move(fewer));
+      LeftOut smaller = leave_out(fewer);
       if (fails(smaller)) set = std::move(smaller);
     }
     return set;
   }
 
-  const Model& model_;
-  const PropertyVerdict& proof_;
-  const Trials& trials_;
+  const ProvedOnes& property_;
 };
 
-/// Goes through the parts one by one, and asks of each all properties at once.
-class PartTrials {
- public:
-  PartTrials(const Model& model, const Report& proof, const Trials& trials, std::vector<PropertyWhy>& properties)
-      : model_(model), proof_(proof), trials_(trials), properties_(properties) {
-    for (std::size_t i = 0; i < proof.properties.size(); ++i) {
-      if (proof.properties[i].verdict != Verdict::proved) continue;
-      proved_.push_back(i);
-      asked_.push_back(proof.properties[i].asked);
-    }
+std::vector<LeftOut> awaits_together(const Model& model, const PropertyVerdict& proof, const Trials& trials,
+                                     const std::vector<LeftOut>& one_by_one) {
+  std::vector<Part> spared;
+  for (const LeftOut& left_out : one_by_one) {
+    const Part& part = left_out.parts.front();
+    if (left_out.standing == Standing::idle && part.kind == Part::Kind::await) spared.push_back(part);
   }
-
-  void run() {
-    if (proved_.empty()) return;
-    for (const Part& part : parts_of(model_)) leave_out(part);
-    for (const std::size_t i : proved_) leave_out_awaits_together(i);
-  }
-
- private:
-  void leave_out(const Part& part) {
-    Report report = trials_.ask(without(model_, {part}), asked_);
-    for (std::size_t i = 0; i < proved_.size(); ++i) {
-      PropertyVerdict& outcome = report.properties[i];
-      const Standing standing = standing_of(proof_.properties[proved_[i]], outcome);
-      properties_[proved_[i]].parts.push_back({{part}, standing, std::move(outcome)});
-    }
-  }
-
-  void leave_out_awaits_together(std::size_t property) {
-    PropertyWhy& why = properties_[property];
-    std::vector<Part> spared;
-    for (const LeftOut& left_out : why.parts) {
-      const Part& part = left_out.parts.front();
-      if (left_out.standing == Standing::idle && part.kind == Part::Kind::await) spared.push_back(part);
-    }
-    why.one_of = AwaitsTogether(model_, proof_.properties[property], trials_).sets_that_fail(std::move(spared));
-  }
-
-  const Model& model_;
-  const Report& proof_;
-  const Trials& trials_;
-  std::vector<PropertyWhy>& properties_;
-  std::vector<std::size_t> proved_;
-  std::vector<AskedProperty> asked_;  ///< of those
-};
+  const std::vector<PropertyVerdict> alone{proof};
+  const ProvedOnes property(model, alone, trials);
+  return AwaitsTogether(property).sets_that_fail(std::move(spared));
+}
 
 }  // namespace
 
 void try_parts(const Model& model, const Report& proof, const Trials& trials, std::vector<PropertyWhy>& properties) {
-  PartTrials(model, proof, trials, properties).run();
+  const ProvedOnes all(model, proof.properties, trials);
+  if (all.empty()) return;
+  std::vector<std::size_t> proved;
+  for (std::size_t i = 0; i < proof.properties.size(); ++i) {
+    if (proof.properties[i].verdict == Verdict::proved) proved.push_back(i);
+  }
+  for (const Part& part : parts_of(model)) {
+    std::vector<LeftOut> outcomes = all.leave_out({part});
+    for (std::size_t i = 0; i < proved.size(); ++i) properties[proved[i]].parts.push_back(std::move(outcomes[i]));
+  }
+  for (const std::size_t i : proved) {
+    properties[i].one_of = awaits_together(model, proof.properties[i], trials, properties[i].parts);
+  }
 }
 
 void tell_uses(const Uses& uses, std::vector<PropertyWhy>& properties) {
