@@ -25,6 +25,7 @@
 
 #include "cairn/condition.hpp"
 #include "cairn/diagnostic.hpp"
+#include "cairn/drop_one.hpp"
 #include "cairn/export.hpp"
 #include "cairn/files.hpp"
 #include "cairn/ids.hpp"
