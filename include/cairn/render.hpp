@@ -6,6 +6,7 @@
 #include <string>
 
 #include "cairn/diagnostic.hpp"
+#include "cairn/drop_one.hpp"
 #include "cairn/export.hpp"
 #include "cairn/lint.hpp"
 #include "cairn/model.hpp"
@@ -37,6 +38,12 @@ struct TextStyle {
 
 /// The same as one line of JSON, schema cairn/why/1 (docs/cli.md), without a line break at its end.
 [[nodiscard]] std::string render_why_json(const Model& model, const Why& why);
+
+/// Which protections of a procedure idle, and what breaks without the others, for a person.
+[[nodiscard]] std::string render_drop_one_text(const Model& model, const DropOne& answer, const TextStyle& style = {});
+
+/// The same as one line of JSON, schema cairn/why/1 (docs/cli.md), without a line break at its end.
+[[nodiscard]] std::string render_drop_one_json(const Model& model, const DropOne& answer);
 
 /// README.txt beside exported questions: what they are, what they show together, and which answer is expected of each.
 [[nodiscard]] std::string render_export_index(const Model& model, const Export& all);

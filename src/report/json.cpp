@@ -106,6 +106,24 @@ Json json_of(const Model& model, const std::vector<Emptiness>& findings) {
   return all;
 }
 
+Json json_of(const Model& model, const std::vector<UnstatedTie>& ties) {
+  Json all = Json::array();
+  for (const UnstatedTie& tie : ties) {
+    all.push_back({{"winner", model[tie.winner].name},
+                   {"loser", model[tie.loser].name},
+                   {"by", tie.key == UnstatedTie::Key::address ? "address" : "tenure"}});
+  }
+  return all;
+}
+
+Json document_of(const char* schema, const Model& model, const Report& report, Json properties) {
+  return {{"schema", schema},
+          {"procedure", model.procedure.title},
+          {"verdict", cairn::name_of(report.verdict())},
+          {"faults", json_of(report.faults)},
+          {"properties", std::move(properties)}};
+}
+
 std::string in_one_line(const Json& json) {
   // The reader lets no other text in than UTF-8; a Model made by a program may hold anything.
   return json.dump(-1, ' ', false, Json::error_handler_t::replace);
@@ -153,11 +171,7 @@ Json counts_of(const Savings& savings) {
 std::string render_json(const Model& model, const Report& answer, bool timing) {
   report::Json properties = report::Json::array();
   for (const PropertyVerdict& p : answer.properties) properties.push_back(report::json_of(model, p));
-  report::Json json{{"schema", verdict_schema},
-                    {"procedure", model.procedure.title},
-                    {"verdict", name_of(answer.verdict())},
-                    {"faults", report::json_of(answer.faults)},
-                    {"properties", std::move(properties)}};
+  report::Json json = report::document_of(verdict_schema, model, answer, std::move(properties));
   if (answer.findings) json["findings"] = report::json_of(model, *answer.findings);
   if (timing) {
     json["timing"] = seconds_of(answer.timing);

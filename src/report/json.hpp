@@ -21,6 +21,12 @@ using Json = nlohmann::ordered_json;
 /// What a verdict is empty of.
 [[nodiscard]] Json json_of(const Model& model, const std::vector<Emptiness>& findings);
 
+/// The contests that something unstated decided.
+[[nodiscard]] Json json_of(const Model& model, const std::vector<UnstatedTie>& ties);
+
+/// What every document on a report begins with: schema, procedure, verdict, faults, and the properties as told.
+[[nodiscard]] Json document_of(const char* schema, const Model& model, const Report& report, Json properties);
+
 /// The document, without a line break in it or at its end.
 [[nodiscard]] std::string in_one_line(const Json& json);
 

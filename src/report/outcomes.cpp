@@ -24,11 +24,41 @@ void say(Said& said, const AskedProperty& asked, const std::string& what) {
   }
 }
 
+std::string in_brief(const Model& model, const Event& event) {
+  switch (event.kind) {
+    case Event::Kind::step:
+      return model[event.step()].id;
+    case Event::Kind::started:
+      return model[event.device()].name + " completes its start";
+    case Event::Kind::broke:
+      return model[event.cable()].name + " breaks";
+    case Event::Kind::mended:
+      return model[event.cable()].name + " works again";
+    case Event::Kind::crashed:
+      return model[event.device()].name + " crashes";
+    case Event::Kind::omitted:
+      return model[event.step()].id + " is forgotten";
+    case Event::Kind::started_late:
+      return model[event.device()].name + " completes its start late";
+    case Event::Kind::cold_start:
+      return "the power cut";
+  }
+  return {};
+}
+
+// ": s1, s3, yard-3 completes its start, s5"; nothing where no event happens.
+std::string run_in_brief(const Model& model, const Trace& events) {
+  std::string text;
+  for (const Event& event : events) text += (text.empty() ? ": " : ", ") + in_brief(model, event);
+  return text;
+}
+
 // "by 5 events, no fault among them. When the operator …": a refutation has been replayed before, and walks again.
-std::string how_refuted(const Model& variant, const FaultBudget& faults, const PropertyVerdict& p) {
+std::string how_refuted(const Model& variant, const FaultBudget& faults, const PropertyVerdict& p, Telling telling) {
   const auto walked = replay(variant, faults, p.asked, p.events);
   const auto* walk = std::get_if<Walk>(&walked);
-  return fmt::format("by {}.{}", length_in_words(p.asked.property, p.events),
+  return fmt::format("by {}{}.{}", length_in_words(p.asked.property, p.events),
+                     telling == Telling::run ? run_in_brief(variant, p.events) : "",
                      walk != nullptr ? " " + explain(variant, *walk->breach, *walk) : "");
 }
 
@@ -68,13 +98,13 @@ std::string reason_in_words(const PropertyVerdict& verdict) {
 }
 
 std::vector<std::string> outcomes_in_words(const Model& variant, const FaultBudget& faults,
-                                           const std::vector<PropertyVerdict>& verdicts) {
+                                           const std::vector<PropertyVerdict>& verdicts, Telling telling) {
   Said refuted;
   Said others;
   for (const PropertyVerdict& p : verdicts) {
     switch (p.verdict) {
       case Verdict::refuted:
-        say(refuted, p.asked, how_refuted(variant, faults, p));
+        say(refuted, p.asked, how_refuted(variant, faults, p, telling));
         break;
       case Verdict::undecided:
         say(others, p.asked, "undecided: " + reason_in_words(p));

@@ -1,33 +1,15 @@
 // Why the verdicts are what they are, as JSON (docs/cli.md, why).
 #include "cairn/render.hpp"
 #include "cairn/version.hpp"
-#include "report/json.hpp"
+#include "report/parts_json.hpp"
 
 namespace cairn {
 
 namespace {
 
+using report::add_outcome;
 using report::Json;
-
-Json json_of(const Model& model, const Part& part) {
-  Json json{{"part", name_of(part.kind)}};
-  if (part.kind == Part::Kind::ordering) {
-    json["first"] = model[part.before].id;
-    json["then"] = model[part.step].id;
-  } else {
-    json["id"] = model[part.step].id;
-  }
-  return json;
-}
-
-// What is told of an outcome beside its standing: the events, the reason, of what the proof is empty.
-void add_outcome(Json& json, const Model& variant, const LeftOut& left_out) {
-  json["standing"] = name_of(left_out.standing);
-  const Json outcome = report::json_of(variant, left_out.outcome);
-  for (const char* key : {"vacuous", "events", "reason", "contradiction"}) {
-    if (outcome.contains(key)) json[key] = outcome[key];
-  }
-}
+using report::json_of;
 
 Json parts_of(const Model& model, const PropertyWhy& p) {
   Json parts = Json::array();
@@ -108,16 +90,6 @@ Json json_of(const Model& model, const Repairs& repairs) {
           {"all-tried", repairs.all_tried}};
 }
 
-Json json_of(const Model& model, const std::vector<UnstatedTie>& ties) {
-  Json all = Json::array();
-  for (const UnstatedTie& tie : ties) {
-    all.push_back({{"winner", model[tie.winner].name},
-                   {"loser", model[tie.loser].name},
-                   {"by", tie.key == UnstatedTie::Key::address ? "address" : "tenure"}});
-  }
-  return all;
-}
-
 }  // namespace
 
 std::string render_why_json(const Model& model, const Why& why) {
@@ -135,12 +107,8 @@ std::string render_why_json(const Model& model, const Why& why) {
   }
   Json rules = Json::array();
   for (const OtherRule& other : why.rules) rules.push_back(json_of(model, other));
-  Json json{{"schema", why_schema},
-            {"procedure", model.procedure.title},
-            {"verdict", name_of(why.report.verdict())},
-            {"faults", report::json_of(why.report.faults)},
-            {"properties", std::move(properties)},
-            {"rules", std::move(rules)}};
+  Json json = report::document_of(why_schema, model, why.report, std::move(properties));
+  json["rules"] = std::move(rules);
   json["unstated-ties"] = json_of(model, why.report.rests_on.ties);
   if (why.report.findings) json["findings"] = report::json_of(model, *why.report.findings);
   if (why.report.verdict() == Verdict::refuted) json["repairs"] = json_of(model, why.repairs);
