@@ -26,6 +26,7 @@ struct WhyCall {
   std::string file;
   ProveOptions options;
   bool json = false;
+  bool drop_one = false;  ///< what each protection protects, and nothing else
 };
 
 /// cairn export

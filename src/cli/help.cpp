@@ -33,12 +33,15 @@ const char* const why_help = R"(Examples:
   cairn why append.yaml
   cairn why append.yaml --property primary-stays
   cairn why append.yaml --crashes 1 --time-limit 60
+  cairn why append.yaml --drop-one
   cairn why append.yaml --format json > why.json
 
 Settles what "cairn prove" settles, and tells why: what each step, each wait and
 each ordering is needed for, which changes would mend what is refuted, and which
 rules of the platform decided. Each answer comes from proving the procedure once
-more with that one thing changed. PROCEDURE is a file, or - for standard input.
+more with that one thing changed. With --drop-one it tells instead which awaits,
+checks, saves and orderings protect nothing that is asked, and what breaks
+without each of the others. PROCEDURE is a file, or - for standard input.
 
 Exit status: as that of "cairn prove".)";
 

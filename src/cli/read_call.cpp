@@ -93,6 +93,8 @@ class CommandLine {
     why_ = app_.add_subcommand("why", "Tell why a verdict is what it is");
     command(why_, why_help);
     why_->add_option("PROCEDURE", why_call_.file)->required();
+    why_->add_flag("--drop-one", why_call_.drop_one, "What protects nothing, and what the others protect")
+        ->group("Instead of all reasons");
     declare_question(why_, why_call_.options);
     declare_format(why_);
     declare_jobs(why_, why_call_.options);

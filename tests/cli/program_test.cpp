@@ -79,6 +79,26 @@ TEST_CASE("why has the exit statuses of prove") {
   CHECK(nlohmann::json::parse(json.out)["schema"] == "cairn/why/1");
 }
 
+TEST_CASE("why --drop-one has the exit statuses of prove, and goes with the other options") {
+  const Workplace place;
+  const std::string good = place.write("good.yaml", quay_text(sound));
+  const std::string bad = place.write("bad.yaml", quay_text(wrong));
+  CHECK(has(run({"why", "--drop-one", good}).out, "Left out one at a time"));
+  CHECK(run({"why", "--drop-one", good}).status == 0);
+  CHECK(run({"why", "--drop-one", bad}).status == 1);
+  CHECK(run({"why", "--drop-one", bad, "--property", "no-clash"}).status == 0);
+  CHECK(run({"why", "--drop-one", good, "--time-limit", "0"}).status == 3);
+  CHECK(run({"why", "--drop-one", place.path() + "/missing.yaml"}).status == 2);
+  CHECK(run({"why", "--drop-one", good, "--property", "tolerates-loss=1"}).status == 1);
+  CHECK(run({"prove", "--drop-one", good}).status == 2);
+  const Ran json = run({"why", good, "--format", "json", "--drop-one", "--crashes", "1"});
+  const auto document = nlohmann::json::parse(json.out);
+  CHECK(document["schema"] == "cairn/why/1");
+  CHECK(document["faults"]["crashes"] == 1);
+  CHECK(document["drop-one"].is_array());
+  CHECK_FALSE(nlohmann::json::parse(run({"why", good, "--format", "json"}).out).contains("drop-one"));
+}
+
 TEST_CASE("--property takes one name, and what follows it is a file") {
   const Workplace place;
   const std::string good = place.write("good.yaml", quay_text(sound));
