@@ -269,7 +269,7 @@ class CommandLine {
 
   void fill(Limits& limits) const {
     limits.seconds = seconds_;
-    limits.megabytes = megabytes_;
+    limits.megabytes = megabytes_ ? megabytes_ : usual_megabytes();
   }
 
   // Where a property is asked for twice, the one that is.

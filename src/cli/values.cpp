@@ -12,6 +12,7 @@
 #include <utility>
 #include <vector>
 
+#include "cairn/memory.hpp"
 #include "cairn/nearest.hpp"
 
 namespace cairn::cli {
@@ -59,6 +60,13 @@ std::optional<std::int64_t> whole_number(std::string_view text) {
 std::string at_least(std::int64_t least, const std::string& text) {
   const auto n = whole_number(text);
   return n && *n >= least ? "" : fmt::format("a whole number of {} or more is wanted, not `{}`", least, text);
+}
+
+// What is left over is for what is not counted, and for others.
+std::optional<std::uint64_t> usual_megabytes() {
+  const std::optional<std::uint64_t> left = memory_left();
+  if (!left) return {};
+  return std::max<std::uint64_t>(1, *left / 10 * 7 / 1'000'000);
 }
 
 unsigned processors() {

@@ -22,6 +22,9 @@ namespace cairn::cli {
 /// "explore"
 [[nodiscard]] std::optional<Engine> engine_named(std::string_view name);
 
+/// Memory to use where nobody says how much: most of what the machine has left; nothing where it does not tell.
+[[nodiscard]] std::optional<std::uint64_t> usual_megabytes();
+
 /// Threads that the machine runs side by side, at least 1.
 [[nodiscard]] unsigned processors();
 /// 1 to most_jobs, or nothing.

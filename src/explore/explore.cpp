@@ -25,6 +25,7 @@ class Search {
         observer_(manner.observer),
         most_states_(manner.most_states),
         jobs_(manner.jobs),
+        stretch_(manner.stretch),
         reduced_(manner.reductions != Reductions::none()),
         layout_(world, budget),
         expander_(world, budget, layout_, manner.reductions),
@@ -100,7 +101,7 @@ class Search {
 
   void expand_alone(StateIndex end) {
     for (; next_ < end; ++next_) {
-      if (next_ % Vanguard::stretch_states == 0 && must_stop()) return;
+      if (next_ % stretch_ == 0 && must_stop()) return;
       expand(next_);
       if (ended_early() || finished()) return;
     }
@@ -108,7 +109,7 @@ class Search {
 
   // Orders ask parts that they have explored before, and an observer wants to see one event after the other.
   [[nodiscard]] bool is_worth_a_crew(StateIndex states) const {
-    return jobs_ > 1 && states >= least_for_a_crew && observer_ == nullptr && !orders_;
+    return jobs_ > 1 && states >= 4 * stretch_ && observer_ == nullptr && !orders_;
   }
 
   // What the scouts bring is taken over in the order in which expand_alone() would have come to it, with the same
@@ -116,10 +117,10 @@ class Search {
   void expand_side_by_side(StateIndex end) {
     if (!vanguard_) {
       crew_.emplace(jobs_);
-      vanguard_.emplace(world_, expander_, store_, layout_.words(), *crew_);
+      vanguard_.emplace(world_, expander_, store_, layout_.words(), stretch_, *crew_);
     }
     for (const Stretch& stretch : vanguard_->explore(next_, end, open_at_rest(), sentry_, seen_, any_limit())) {
-      if (next_ % Vanguard::stretch_states == 0 && must_stop()) return;
+      if (next_ % stretch_ == 0 && must_stop()) return;
       if (stretch.eventful || store_.size() + stretch.hashes.size() >= look_again_) {
         expand_alone(stretch.end);
       } else {
@@ -298,8 +299,6 @@ class Search {
     return all;
   }
 
-  /// So many states are worth the trouble of sharing them out.
-  static constexpr StateIndex least_for_a_crew = 4 * Vanguard::stretch_states;
   /// Between two looks at the limits no more new states come, however many events a state has.
   static constexpr std::uint32_t most_new_states = 4096;
 
@@ -308,6 +307,7 @@ class Search {
   Observer* observer_;
   std::uint64_t most_states_;
   unsigned jobs_;
+  StateIndex stretch_;
   bool reduced_;
   Layout layout_;
   Expander expander_;

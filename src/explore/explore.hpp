@@ -63,7 +63,8 @@ struct Manner {
   Observer* observer = nullptr;  ///< sees what is left when reductions have struck
   std::uint64_t most_states = std::numeric_limits<std::uint64_t>::max();  ///< after about so many it stops, `cut_short`
   Reductions reductions = Reductions::none();
-  unsigned jobs = 1;  ///< threads, at least 1; nothing that is found depends on it
+  unsigned jobs = 1;            ///< threads, at least 1; nothing that is found depends on it
+  std::uint32_t stretch = 256;  ///< states that a thread takes at a time; limits are looked at as often
 };
 
 /// Explores under `budget` until every asked property is refuted or every state is visited. With an observer, or with

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <cstddef>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -42,7 +43,14 @@ class Guard {
     return limits_.interrupt != nullptr && limits_.interrupt->load(std::memory_order_relaxed);
   }
 
-  /// The same limits, counted from the same time, for another thread.
+  /// The same limits, counted from the same time, for one of `several` who work side by side: each gets its part of the
+  /// memory.
+  [[nodiscard]] Guard for_one_of(std::size_t several) const {
+    Guard other = *this;
+    if (limits_.megabytes) other.limits_.megabytes = std::max<std::uint64_t>(1, *limits_.megabytes / several);
+    return other;
+  }
+  /// The same for another thread than the one that progress is reported from.
   [[nodiscard]] Guard without_progress() const {
     Guard other = *this;
     other.progress_ = {};

@@ -5,8 +5,8 @@
 namespace cairn::explore {
 
 Vanguard::Vanguard(const semantics::World& world, const Expander& expander, const Store& store, std::size_t words,
-                   Crew& crew)
-    : crew_(crew), stretches_(crew.size() * stretches_a_scout) {
+                   StateIndex stretch, Crew& crew)
+    : stretch_(stretch), crew_(crew), stretches_(crew.size() * stretches_a_scout) {
   scouts_.reserve(crew.size());
   for (unsigned i = 0; i < crew.size(); ++i) scouts_.emplace_back(world, expander, store, words);
 }
@@ -16,7 +16,7 @@ std::span<const Stretch> Vanguard::explore(StateIndex begin, StateIndex end, con
   std::size_t count = 0;
   for (; count < stretches_.size() && begin < end; ++count) {
     stretches_[count].begin = begin;
-    begin = std::min(end, (begin / stretch_states + 1) * stretch_states);
+    begin = std::min(end, (begin / stretch_ + 1) * stretch_);
     stretches_[count].end = begin;
   }
   crew_.run(count, [&](std::size_t task, Crew::Worker worker) {

@@ -16,11 +16,10 @@ class Vanguard {
   /// \param expander  whose like the scouts work with
   /// \param store     read while explore() runs; must outlive this
   /// \param words     64-bit words a packed state
+  /// \param stretch   states a stretch, but for the first and the last of a layer: each ends at a multiple of it
   /// \param crew      who the scouts are; must outlive this
-  Vanguard(const semantics::World& world, const Expander& expander, const Store& store, std::size_t words, Crew& crew);
-
-  /// States a stretch, but for the first and the last of a layer: each ends at a multiple of it.
-  static constexpr StateIndex stretch_states = 256;
+  Vanguard(const semantics::World& world, const Expander& expander, const Store& store, std::size_t words,
+           StateIndex stretch, Crew& crew);
 
   /// Explores stretches from `begin` on, as many as make it worth while, and none beyond `end`; ascending. They are
   /// valid until the next call. Of `at_rest`, `sentry` and `seen` see Scout::explore().
@@ -31,6 +30,7 @@ class Vanguard {
  private:
   static constexpr std::size_t stretches_a_scout = 8;
 
+  StateIndex stretch_;
   Crew& crew_;
   std::vector<Scout> scouts_;
   std::vector<Stretch> stretches_;

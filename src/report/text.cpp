@@ -63,7 +63,7 @@ std::string why_undecided(const PropertyVerdict& p) {
     case Reason::time:
       return "the time limit was met first";
     case Reason::memory:
-      return "the memory limit was met first";
+      return "the memory limit was met first (see --memory-limit)";
     case Reason::interrupted:
       return "interrupted first";
     case Reason::contradiction:

@@ -27,7 +27,6 @@ class Prover {
         world_(model),
         question_(verify::question_of(model, options)),
         guard_(options.limits, options.progress),
-        silent_(guard_.without_progress()),
         empty_(model) {}
 
   Report run() {
@@ -49,11 +48,15 @@ class Prover {
   }
 
  private:
-  // The smaller question first, so that a limit met in the larger leaves its answers standing; or both at a time.
+  // Both at a time, each with its part of the memory; or the smaller first, so that a limit met in the larger leaves
+  // its answers standing. Either way the memory is shared, so that the number of jobs makes no difference.
   void settle(const Verdicts& without, const Verdicts& with_faults) {
-    const bool side_by_side = options_.jobs > 1 && !without.empty() && !with_faults.empty();
-    Settler faultless(world_, options_, question_.faults, no_faults_, side_by_side ? silent_ : guard_);
-    Settler faulty(world_, options_, question_.faults, question_.faults, guard_);
+    const bool both = !without.empty() && !with_faults.empty();
+    const explore::Guard guard = both ? guard_.for_one_of(2) : guard_;
+    const explore::Guard silent = guard.without_progress();
+    const bool side_by_side = both && options_.jobs > 1;
+    Settler faultless(world_, options_, question_.faults, no_faults_, side_by_side ? silent : guard);
+    Settler faulty(world_, options_, question_.faults, question_.faults, guard);
     if (side_by_side) {
       std::future<void> other = std::async(std::launch::async, [&] { faultless.settle(without); });
       faulty.settle(with_faults);
@@ -80,7 +83,7 @@ class Prover {
   semantics::World world_;
   Question question_;
   FaultBudget no_faults_;
-  explore::Guard guard_, silent_;
+  explore::Guard guard_;
   verify::Emptinesses empty_;
   Report report_;
 };

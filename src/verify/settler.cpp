@@ -91,10 +91,12 @@ void Settler::by_reduced_states(const Verdicts& asked, const Verdicts& verdicts)
 // One search goes about in several threads by itself, unless it leaves orders out: then several go side by side.
 std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searches) const {
   std::vector<Found> found(searches.size());
+  const explore::Guard guard = guard_.for_one_of(searches.size());
+  const explore::Guard silent = guard.without_progress();
   Crew crew(std::min(options_.jobs, static_cast<unsigned>(searches.size())));
-  crew.run(searches.size(), [&](std::size_t i, Crew::Worker) {
+  crew.run(searches.size(), [&](std::size_t i, Crew::Worker worker) {
     try {
-      found[i] = explored(searches[i], options_.reductions);
+      found[i] = explored(searches[i], options_.reductions, worker == 0 ? guard : silent);
       if (found[i].all->orders_left_out) found[i].all->visited.reset();  // room for the others
     } catch (...) {
       found[i].failure = std::current_exception();
@@ -108,7 +110,7 @@ void Settler::take_reduced(explore::Exploration all, const Verdicts& asked, Verd
   if (all.orders_left_out && !left.empty() && may_be_vacuous_by_orders(all, left)) {
     Reductions in_every_order = options_.reductions;
     in_every_order.orders = false;
-    all = taken(explored(left, in_every_order), left);
+    all = taken(explored(left, in_every_order, guard_), left);
     if (all.answers.front().refutation) {
       throw Contradiction("orders that make no difference were left out, and a breach was missed");
     }
@@ -148,17 +150,18 @@ void Settler::conclude(const explore::Exploration& all, const Verdicts& asked, c
 
 // A set of states that nothing was left out of can be confirmed, and mined for facts.
 explore::Exploration Settler::explored_whole(const Verdicts& verdicts) {
-  return taken(explored(verdicts, Reductions::none(), options_.confirm_limit), verdicts);
+  return taken(explored(verdicts, Reductions::none(), guard_, options_.confirm_limit), verdicts);
 }
 
-Settler::Found Settler::explored(const Verdicts& verdicts, const Reductions& reductions,
+Settler::Found Settler::explored(const Verdicts& verdicts, const Reductions& reductions, const explore::Guard& guard,
                                  std::uint64_t most_states) const {
   std::vector<AskedProperty> asked;
   for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
   const explore::Watch watch;
   Found found;
-  found.all.emplace(explore::explore(world_, faults_, asked, guard_,
-                                     {.most_states = most_states, .reductions = reductions, .jobs = options_.jobs}));
+  found.all.emplace(explore::explore(
+      world_, faults_, asked, guard,
+      {.most_states = most_states, .reductions = reductions, .jobs = options_.jobs, .stretch = options_.stretch}));
   found.seconds = watch.seconds();
   return found;
 }

@@ -63,7 +63,7 @@ class Settler {
   [[nodiscard]] bool may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const;
   void conclude(const explore::Exploration& all, const Verdicts& asked, const Verdicts& left);
   [[nodiscard]] explore::Exploration explored_whole(const Verdicts& verdicts);
-  [[nodiscard]] Found explored(const Verdicts& verdicts, const Reductions& reductions,
+  [[nodiscard]] Found explored(const Verdicts& verdicts, const Reductions& reductions, const explore::Guard& guard,
                                std::uint64_t most_states = explore::Manner().most_states) const;
   [[nodiscard]] explore::Exploration taken(Found found, const Verdicts& verdicts);
   void take_refutations(const explore::Exploration& all, Verdicts& verdicts);

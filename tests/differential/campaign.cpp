@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "differential/engines.hpp"
+#include "differential/jobs.hpp"
 #include "differential/loners.hpp"
 #include "differential/reductions.hpp"
 #include "differential/shrink.hpp"
@@ -81,6 +82,10 @@ Contest states_and_constraints() {
 
 Contest reduced_and_whole() {
   return {"reductions-", [](const Draft& draft) { return compare_reductions(draft); }};
+}
+
+Contest one_and_several_jobs() {
+  return {"jobs-", [](const Draft& draft) { return compare_jobs(draft); }};
 }
 
 Contest reduced_and_whole_of_loners() {

@@ -49,7 +49,8 @@ struct Contest {
 [[nodiscard]] Contest library_and_reference();
 [[nodiscard]] Contest states_and_constraints();
 [[nodiscard]] Contest reduced_and_whole();
-/// The same on the models of differential/loners.hpp.
+[[nodiscard]] Contest one_and_several_jobs();
+/// Reductions on the models of differential/loners.hpp.
 [[nodiscard]] Contest reduced_and_whole_of_loners();
 
 /// Compares `models` random models. Each that shows a disagreement is shrunk and written to `found`; after `enough`

@@ -16,6 +16,8 @@ int main(int argc, char** argv) {
                "The library's states against its constraints, not the library against the reference");
   bool reductions = false;
   app.add_flag("--reductions", reductions, "Explorations with reductions against whole ones")->excludes("--engines");
+  bool jobs = false;
+  app.add_flag("--jobs", jobs, "One thread against several")->excludes("--engines")->excludes("--reductions");
   bool loners = false;
   app.add_flag("--loners", loners, "The same on models of devices that lead themselves and are joined")
       ->needs("--reductions");
@@ -23,6 +25,7 @@ int main(int argc, char** argv) {
   using namespace cairn::differential;
   const Contest contest = engines      ? states_and_constraints()
                           : loners     ? reduced_and_whole_of_loners()
+                          : jobs       ? one_and_several_jobs()
                           : reductions ? reduced_and_whole()
                                        : library_and_reference();
   const Tally tally = run_campaign(contest, models, seed, std::string(CAIRN_SOURCE_DIR) + "/tests/differential/found");
