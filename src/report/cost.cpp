@@ -61,20 +61,19 @@ void tell_solvers(Page& page, const Report& report, std::size_t name_width) {
 void tell_savings(Page& page, const Savings& savings) {
   if (savings.outcomes == 0) return;
   page.line();
-  page.paragraph(2, fmt::format("Of the outcomes of {} in the reduced explorations, so many had been visited before, "
-                                "but for what is never asked:",
-                                counted(savings.outcomes, "event")));
+  page.paragraph(2, fmt::format("Events taken in the reduced explorations: {}. So many led to a state visited before, but "
+                                "for what is never asked:",
+                                grouped(savings.outcomes)));
   const auto tell = [&](std::string_view name, std::uint64_t spared) { page.entry(4, name, 12, grouped(spared)); };
   tell("seniority", savings.by_seniority);
   tell("settings", savings.by_settings);
   tell("budgets", savings.by_budgets);
   if (savings.events_left_out + savings.states_left + savings.states_alone == 0) return;
-  page.entry(
-      4, "orders", 12,
-      fmt::format("{} not taken; {} left as they are, since nothing asked can be broken from there on; {} of parts "
-                  "visited to choose by",
-                  counted(savings.events_left_out, "event"), counted(savings.states_left, "state"),
-                  counted(savings.states_alone, "state")));
+  page.entry(4, "orders", 12,
+             fmt::format("events not taken: {}; states left as they are, since nothing asked can be broken from there "
+                         "on: {}; states of parts, visited to choose by: {}",
+                         grouped(savings.events_left_out), grouped(savings.states_left),
+                         grouped(savings.states_alone)));
 }
 
 }  // namespace

@@ -73,8 +73,28 @@ TEST_CASE("colour adds nothing that the words do not say") {
 TEST_CASE("same input, same bytes; times only where they are asked for") {
   const Model model = quay(outranks);
   CHECK(render_text(model, proved(model)) == render_text(model, proved(model)));
-  CHECK(!has(render_text(model, proved(model)), "Time"));
-  CHECK(has(render_text(model, proved(model), {false, true, false}), "s exploring"));
+  CHECK(!has(render_text(model, proved(model)), "What it cost"));
+}
+
+TEST_CASE("the cost is told property by property, with what solvers did and what reductions spared") {
+  const Model model = quay(outranks);
+  Report report = proved(model);
+  report.properties[0].explored = 12345;
+  report.properties[0].cost = {{1.5, 0.25, 2, 3.125}, {}};
+  report.properties[1].cost = {{}, {1234, 5, 678}};
+  report.timing = {2.5, 0.25, 4, 3.125};
+  const std::string whole = render_text(model, report, {false, true, false});
+  CHECK(has(whole, "  no-split                   12,345      1.500      0.250      2.000      3.125\n"));
+  CHECK(has(whole, "  in all                                 2.500      0.250      4.000      3.125\n"));
+  CHECK(has(whole, "  primary-stays               1,234                     5                   678\n"));
+  CHECK(!has(whole, "seniority"));
+  report.savings = {.outcomes = 2000, .by_seniority = 1999};
+  const std::string reduced = render_text(model, report, {false, true, true});
+  CHECK(has(reduced, "Events taken in the reduced explorations: 2,000."));
+  CHECK(has(reduced, "    seniority   1,999\n"));
+  CHECK(!has(reduced, "orders"));
+  report.savings.states_left = 1;
+  CHECK(has(render_text(model, report, {false, true, true}), "orders      events not taken: 0; states left as they are"));
 }
 
 TEST_CASE("properties that break by the same events are told once") {
