@@ -32,6 +32,7 @@
 #include "cairn/lint.hpp"
 #include "cairn/load.hpp"
 #include "cairn/model.hpp"
+#include "cairn/memory.hpp"
 #include "cairn/nearest.hpp"
 #include "cairn/options.hpp"
 #include "cairn/property.hpp"
