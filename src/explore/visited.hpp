@@ -2,6 +2,7 @@
 /// The states that an exploration visited, for whoever looks at them again.
 #pragma once
 
+#include <optional>
 #include <utility>
 
 #include "explore/layout.hpp"
@@ -23,6 +24,12 @@ class Visited {
   [[nodiscard]] const State& any() const { return any_; }
   /// Reads a state into `out`, which must be one of the same world.
   void read(StateIndex index, State& out) const { layout_.unpack(store_[index], out); }
+
+  /// How they are packed.
+  [[nodiscard]] const Layout& layout() const { return layout_; }
+  [[nodiscard]] const std::uint64_t* packed(StateIndex index) const { return store_[index]; }
+  /// The state that is packed like this, or nothing.
+  [[nodiscard]] std::optional<StateIndex> find(const std::uint64_t* packed) const { return store_.find(packed); }
 
  private:
   Layout layout_;

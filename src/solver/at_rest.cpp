@@ -7,6 +7,7 @@
 namespace cairn::solver {
 
 using system::Block;
+using system::Rails;
 using system::Term;
 
 namespace {
@@ -29,31 +30,66 @@ Block both(const Block& a, const Block& b) {
   return block;
 }
 
+Block without(const Block& a, const Block& b) {
+  Block block;
+  for (std::size_t g = 0; g < block.words.size(); ++g) block.words[g] = a.words[g] & ~b.words[g];
+  return block;
+}
+
+void add(Block& to, const Block& more) {
+  for (std::size_t g = 0; g < to.words.size(); ++g) to.words[g] |= more.words[g];
+}
+
+// What is known of Booleans: of Blocks, everything.
+const Block& may_hold(const Block& holds) {
+  return holds;
+}
+const Block& may_hold(const Rails& rails) {
+  return rails.may_hold;
+}
+Block surely_holds(const Block& holds) {
+  return holds;
+}
+Block surely_holds(const Rails& rails) {
+  return without(rails.may_hold, rails.may_fail);
+}
+
+void let_hold(Block& block, std::size_t place) {
+  block.words[place / 64] |= std::uint64_t{1} << place % 64;
+}
+void let_hold(Rails& rails, std::size_t place) {
+  let_hold(rails.may_hold, place);
+  rails.may_fail.words[place / 64] &= ~(std::uint64_t{1} << place % 64);
+}
+
 }  // namespace
 
 ColdStart::ColdStart(system::Moves& moves, const system::Coding& coding)
-    : words_(coding.words()),
-      most_passes_(moves.space.devices() + 2),
+    : most_passes_(moves.space.devices() + 2),
       cold_(moves.terms, moves.now, coding, {}, &*moves.cold),
       pass_(moves.terms, moves.now, coding, std::array{moves.pass.unsettled}, &moves.passed),
       goal_(moves.terms, moves.now, coding, std::array{!system::goal(moves.terms, moves.now.state, moves.now_derived)},
             nullptr) {}
 
-ColdStart::Outcome ColdStart::run(const std::uint64_t* rows, std::size_t count, std::uint64_t& passes) const {
-  system::RowProgram::Scratch scratch;
-  Outcome outcome{none, first_rows(count), std::vector<std::uint64_t>(count * words_)};
-  cold_.run(rows, count, {}, outcome.reached.data(), scratch);
-  std::vector<std::uint64_t> after(count * words_);
+ColdStart::Outcome ColdStart::run(RowEvaluator& evaluator, const std::uint64_t* rows, std::size_t count,
+                                  std::uint64_t& passes) const {
+  const std::size_t words = evaluator.words();
+  Outcome outcome{none, first_rows(count), none, std::vector<std::uint64_t>(count * words)};
+  evaluator.run(cold_, rows, count, outcome.reached.data());
+  std::vector<std::uint64_t> after(count * words);
   for (std::size_t i = 0; i < most_passes_ && any(outcome.endless); ++i) {
-    Block unsettled;
-    pass_.run(outcome.reached.data(), count, std::span(&unsettled, 1), after.data(), scratch);
+    evaluator.run(pass_, outcome.reached.data(), count, after.data());
     for_each_row(outcome.endless, count, [&](std::size_t row) {
-      std::copy_n(after.data() + row * words_, words_, outcome.reached.data() + row * words_);
+      std::copy_n(after.data() + row * words, words, outcome.reached.data() + row * words);
       ++passes;
     });
+    const Block unsettled = evaluator.holds(0);
+    add(outcome.unclear, both(outcome.endless, without(evaluator.may_hold(0), unsettled)));
     outcome.endless = both(outcome.endless, unsettled);
   }
-  goal_.run(outcome.reached.data(), count, std::span(&outcome.missed, 1), nullptr, scratch);
+  evaluator.run(goal_, outcome.reached.data(), count, nullptr);
+  outcome.missed = without(evaluator.holds(0), outcome.unclear);
+  add(outcome.unclear, without(evaluator.may_hold(0), outcome.missed));
   return outcome;
 }
 
@@ -72,12 +108,16 @@ Losses::Losses(system::Moves& moves, const system::Coding& coding, std::int64_t 
           }(),
           std::array{breach_.broken}) {}
 
-std::vector<std::uint32_t> Losses::breakable(const std::vector<Block>& state) const {
-  std::vector<Block> plugged_and_unbroken(cables_), registers;
+template <class Word>
+std::optional<std::vector<std::uint32_t>> Losses::breakable(const std::vector<Word>& state) const {
+  std::vector<Word> plugged_and_unbroken(cables_);
+  std::vector<Word> registers;
   breakable_.run(state, plugged_and_unbroken, registers);
   std::vector<std::uint32_t> cables;
   for (std::uint32_t c = 0; c < cables_; ++c) {
-    if (any(plugged_and_unbroken[c])) cables.push_back(c);
+    if (!any(may_hold(plugged_and_unbroken[c]))) continue;
+    if (!any(surely_holds(plugged_and_unbroken[c]))) return std::nullopt;
+    cables.push_back(c);
   }
   return cables;
 }
@@ -107,39 +147,49 @@ class Choices {
 
 }  // namespace
 
-std::optional<std::vector<CableId>> Losses::find_fatal(const std::uint64_t* row,
-                                                       const std::function<void(std::size_t)>& foretell) const {
-  std::vector<Block> inputs = booleans_of(coding_, row);
-  const std::vector<std::uint32_t> cables = breakable(inputs);
+template <class Word>
+std::optional<Losses::Fatal> Losses::find_fatal(std::vector<Word> inputs,
+                                                const std::function<void(std::size_t)>& foretell) const {
+  const auto known = breakable(inputs);
+  if (!known) return Fatal{{}, false};
+  const std::vector<std::uint32_t>& cables = *known;
   const std::size_t booleans = inputs.size();
   const std::size_t some = std::min(cables.size(), static_cast<std::size_t>(k_));
   Choices choices(cables.size(), some);
   std::vector<std::vector<std::size_t>> tried;
-  std::vector<Block> registers;
+  std::vector<Word> registers;
+  std::optional<Fatal> perhaps;
   for (bool more = true; more;) {
     inputs.resize(booleans);
     inputs.resize(booleans + cables_);
     tried.clear();
     while (more && tried.size() < system::most_rows) {
-      const std::size_t place = tried.size();
-      for (const std::size_t i : *choices) {
-        inputs[booleans + cables[i]].words[place / 64] |= std::uint64_t{1} << place % 64;
-      }
+      for (const std::size_t i : *choices) let_hold(inputs[booleans + cables[i]], tried.size());
       tried.push_back(*choices);
       more = choices.next();
     }
     foretell(tried.size());
-    Block fatal;
+    Word fatal;
     fatal_.run(inputs, std::span(&fatal, 1), registers);
-    std::optional<std::vector<CableId>> found;
-    for_each_row(fatal, tried.size(), [&](std::size_t place) {
-      if (found) return;
-      found.emplace();
-      for (const std::size_t i : tried[place]) found->push_back(CableId(cables[i]));
-    });
-    if (found) return found;
+    const auto first_of = [&](const Block& rows, bool sure) {
+      std::optional<Fatal> found;
+      for_each_row(rows, tried.size(), [&](std::size_t place) {
+        if (found) return;
+        found = Fatal{{}, sure};
+        for (const std::size_t i : tried[place]) found->cables.push_back(CableId(cables[i]));
+      });
+      return found;
+    };
+    if (const auto found = first_of(surely_holds(fatal), true)) return found;
+    if (!perhaps) perhaps = first_of(may_hold(fatal), false);
   }
-  return std::nullopt;
+  return perhaps;
+}
+
+std::optional<Losses::Fatal> Losses::find_fatal(RowKind kind, const std::uint64_t* row,
+                                                const std::function<void(std::size_t)>& foretell) const {
+  if (kind == RowKind::partial) return find_fatal(rails_of(coding_, row), foretell);
+  return find_fatal(booleans_of(coding_, row), foretell);
 }
 
 }  // namespace cairn::solver

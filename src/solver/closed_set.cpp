@@ -2,45 +2,31 @@
 
 #include <algorithm>
 #include <new>
+#include <numeric>
 #include <optional>
 #include <utility>
 
 #include "solver/at_rest.hpp"
-#include "solver/row_table.hpp"
-#include "system/rows.hpp"
+#include "solver/row_set.hpp"
+#include "solver/set_programs.hpp"
 
 namespace cairn::solver {
 
 using system::Block;
 using system::most_rows;
-using system::RowProgram;
-using system::Term;
 
 namespace {
 
-/// Terms that hold where a property is broken, as the flags of a program from a certain place on.
-struct Breaches {
-  std::vector<AskedProperty> asked;
-  std::vector<Term> terms;
-
-  void add(const AskedProperty& property, Term broken) {
-    if (broken == system::never) return;
-    asked.push_back(property);
-    terms.push_back(broken);
-  }
-};
-
-/// One event: its program, what it breaks by itself, and the states that wait for it.
-struct EventBatch {
-  Breaches breaches;
-  RowProgram program;
-  std::vector<std::uint32_t> waiting;
+/// A state of the set in which an event is to be taken, and the hint where it leads.
+struct Waiting {
+  std::uint32_t state;
+  std::uint32_t target;
 };
 
 /// Rows that an event left outside the set, so that passes follow.
 struct Stirred {
   struct Origin {
-    std::uint32_t state;
+    Waiting from;
     std::uint32_t event;
     std::uint32_t passes;
   };
@@ -61,28 +47,49 @@ struct Stirred {
   }
 };
 
-bool asks(const std::vector<AskedProperty>& asked, Property property) {
-  return std::any_of(asked.begin(), asked.end(), [&](const AskedProperty& a) { return a.property == property; });
+bool is_set(const Block& rows, std::size_t row) {
+  return (rows.words[row / 64] >> row % 64 & 1) != 0;
+}
+
+Block both(Block a, const Block& b) {
+  for (std::size_t g = 0; g < a.words.size(); ++g) a.words[g] &= b.words[g];
+  return a;
+}
+
+Block but_for(Block a, const Block& b) {
+  for (std::size_t g = 0; g < a.words.size(); ++g) a.words[g] &= ~b.words[g];
+  return a;
 }
 
 /// Does the work; ends by an exception where there is something to tell before the end.
 class Confirmer {
  public:
-  Confirmer(system::Moves& moves, StateSet& set, const std::vector<AskedProperty>& asked, std::uint64_t most,
-            const AskLimits& ask)
-      : moves_(moves), set_(set), asked_(asked), most_(most), ask_(ask), coding_(moves.space, moves.domains) {}
+  Confirmer(system::Moves& moves, const system::Coding& coding, StateSet& set, RowSet& rows, RowKind kind,
+            const std::vector<AskedProperty>& asked, std::uint64_t most, const AskLimits& ask)
+      : moves_(moves),
+        coding_(coding),
+        set_(set),
+        table_(rows),
+        kind_(kind),
+        asked_(asked),
+        most_(most),
+        ask_(ask),
+        evaluator_(coding, kind),
+        words_(evaluator_.words()) {}
 
   SetConfirmation run() {
     try {
-      if (set_.size() > std::min(most_, RowTable::most_rows)) end(SetConfirmation::Outcome::too_large);
+      if (set_.size() > std::min(most_, RowSet::most_rows)) end(SetConfirmation::Outcome::too_large);
       check_first_alone();
       read_in();
       check_first();
-      write_programs();
-      for (std::uint64_t base = 0; base < table_->size(); base += most_rows) look_at(base);
-      for (std::uint32_t event = 0; event < batches_.size(); ++event) take(event, 1);
+      programs_.emplace(moves_, coding_, asked_, kind_);
+      waiting_.resize(moves_.events.size());
+      for (std::uint64_t base = 0; base < set_.size(); base += most_rows) look_at(base);
+      for (std::uint32_t event = 0; event < waiting_.size(); ++event) take(event, 1);
       pass(1);
       look_at_rest();
+      if (told_.doubt) end(SetConfirmation::Outcome::unclear);
     } catch (const Over&) {
     } catch (const std::bad_alloc&) {
       told_.outcome = SetConfirmation::Outcome::stopped;
@@ -93,6 +100,8 @@ class Confirmer {
 
  private:
   struct Over {};
+  using Kind = Difference::Kind;
+  using Values = std::vector<std::optional<std::int64_t>>;
 
   [[noreturn]] void end(SetConfirmation::Outcome outcome) {
     told_.outcome = outcome;
@@ -102,29 +111,38 @@ class Confirmer {
     told_.difference = std::move(difference);
     end(SetConfirmation::Outcome::differs);
   }
-  [[noreturn]] void differ(Difference::Kind kind, std::uint64_t state, Trace events,
-                           std::optional<AskedProperty> property = {}, std::vector<std::int64_t> reached = {}) {
-    differ({kind, set_.at(state), std::move(events), property, std::move(reached)});
-  }
-  void ask_limits(std::uint64_t bytes) {
-    const std::optional<Reason> met = ask_(bytes);
+  void ask_limits() {
+    const std::optional<Reason> met = ask_(table_.bytes());
     if (!met) return;
     told_.reason = *met;
     end(SetConfirmation::Outcome::stopped);
   }
-  void ask_limits() { ask_limits(RowTable::bytes(coding_.words(), set_.size())); }
+
+  /// Of rows for which something may be wrong: where it is sure to be, that is told, and it is over; else the first is
+  /// kept as a doubt. `what(row)` tells what is wrong.
+  template <class What>
+  void judge(const Block& perhaps, const Block& surely, std::size_t count, What what) {
+    for_each_row(perhaps, count, [&](std::size_t row) {
+      if (is_set(surely, row)) differ(what(row));
+      if (!told_.doubt) told_.doubt = what(row);
+    });
+  }
+  template <class What>
+  void judge(std::size_t flag, std::size_t count, What what) {
+    judge(evaluator_.may_hold(flag), evaluator_.holds(flag), count, what);
+  }
 
   // Depth zero: the initial state before, while and after it settles (4.6). All constants.
   void check_first_alone() {
-    if (moves_.first.unfinished != system::never) differ({Difference::Kind::endless, {}, {}, {}, {}});
+    if (moves_.first.unfinished != system::never) differ({Kind::endless, {}, {}, {}, {}});
     for (const AskedProperty& a : asked_) {
       if (speaks_of_goal(a.property)) continue;
-      std::vector<Term> cases{broken_in(moves_.terms, moves_.first.end, moves_.first.end_derived, a.property)};
+      std::vector<system::Term> cases{broken_in(moves_.terms, moves_.first.end, moves_.first.end_derived, a.property)};
       for (const system::Stage& stage : moves_.first.stages) {
         cases.push_back(broken_in(moves_.terms, stage.state, stage.derived, a.property));
         cases.push_back(broken_by(moves_.terms, stage.state, stage.pass, a.property));
       }
-      if (moves_.terms.any(cases) != system::never) differ({Difference::Kind::broken, {}, {}, a, {}});
+      if (moves_.terms.any(cases) != system::never) differ({Kind::broken, {}, {}, a, {}});
     }
   }
 
@@ -133,128 +151,97 @@ class Confirmer {
     for (system::VariableId v = 0; v < moves_.space.size(); ++v) {
       values.push_back(moves_.first.end[v].cases().front().value);
     }
-    rows_.resize(coding_.words());
-    if (!coding_.write(values, rows_.data()) || (missing(1).words[0] & 1) != 0) {
-      differ({Difference::Kind::first_missing, {}, {}, {}, std::move(values)});
-    }
+    const Difference missing{Kind::first_missing, {}, {}, {}, Values(values.begin(), values.end())};
+    rows_.assign(words_, 0);
+    if (!coding_.write(values, rows_.data())) differ(missing);
+    const std::uint32_t first = 0;
+    const RowSet::Outside outside = table_.outside(rows_.data(), 1, std::span(&first, 1));
+    judge(outside.may_be, outside.surely, 1, [&](std::size_t) { return missing; });
   }
 
   void read_in() {
     ask_limits();
-    table_.emplace(coding_.words(), set_.size());
-    system::StateWriter writer(coding_);
+    table_.make_room();
     for (std::uint64_t base = 0; base < set_.size(); base += most_rows) {
       ask_limits();
       const std::size_t count = std::min<std::uint64_t>(most_rows, set_.size() - base);
-      for (std::size_t i = 0; i < count; ++i) {
-        std::uint64_t* const row = table_->next() + i * coding_.words();
-        if (!writer.write(set_.at(base + i), row)) differ(Difference::Kind::strange, base + i, {});
-      }
-      table_->add(count);
+      const std::optional<std::uint64_t> strange = table_.read_in(count);
+      if (strange) differ({Kind::strange, set_.at(*strange), {}, {}, {}});
     }
-    told_.effort.states = table_->size();
-  }
-
-  RowProgram program(const std::vector<Term>& flags, const system::SymbolicState* after) {
-    return {moves_.terms, moves_.now, coding_, flags, after};
-  }
-
-  void write_programs() {
-    for (const system::Move& move : moves_.events) {
-      Breaches breaches;
-      for (const AskedProperty& a : asked_) {
-        breaches.add(a, broken_by(moves_.terms, moves_.now.state, moves_.now_derived, move.event, a.property));
-      }
-      RowProgram taken = program(breaches.terms, &move.after);
-      batches_.push_back({std::move(breaches), std::move(taken), {}});
-    }
-    write_pass();
-    write_look();
-  }
-
-  // In every state on the way, and by what settling does next.
-  void write_pass() {
-    for (const AskedProperty& a : asked_) {
-      on_the_way_.add(a, broken_in(moves_.terms, moves_.now.state, moves_.now_derived, a.property));
-      on_the_way_.add(a, broken_by(moves_.terms, moves_.now.state, moves_.pass, a.property));
-    }
-    std::vector<Term> flags{moves_.pass.unsettled};
-    flags.insert(flags.end(), on_the_way_.terms.begin(), on_the_way_.terms.end());
-    pass_.emplace(program(flags, &moves_.passed));
-  }
-
-  void write_look() {
-    system::Terms& terms = moves_.terms;
-    std::vector<Term> changes;
-    for (system::VariableId v = 0; v < moves_.space.size(); ++v) {
-      changes.push_back(!equal(terms, moves_.passed[v], moves_.now.state[v]));
-    }
-    const Term complete_at_rest =
-        terms.both(at_rest(terms, moves_.now.state, moves_.now_derived), complete(terms, moves_.now.state));
-    std::vector<Term> flags{terms.any(changes), asks_of_rest() ? complete_at_rest : system::never};
-    for (const AskedProperty& a : asked_) {
-      in_place_.add(a, broken_in(terms, moves_.now.state, moves_.now_derived, a.property));
-      if (a.property != Property::reaches_goal) continue;
-      in_place_.add(a, broken_at_rest(terms, moves_.now.state, moves_.now_derived, a, 0).broken);
-    }
-    flags.insert(flags.end(), in_place_.terms.begin(), in_place_.terms.end());
-    for (const system::Move& move : moves_.events) flags.push_back(move.may_happen);
-    look_.emplace(program(flags, nullptr));
-  }
-
-  [[nodiscard]] bool asks_of_rest() const {
-    return asks(asked_, Property::survives_cold_start) || asks(asked_, Property::tolerates_loss);
+    told_.effort.states = set_.size();
   }
 
   // Up to most_rows states of the set, from `base` on.
   void look_at(std::uint64_t base) {
     ask_limits();
-    const std::size_t count = std::min<std::uint64_t>(most_rows, table_->size() - base);
-    run(*look_, (*table_)[base], count, nullptr);
-    for_each_row(flags_[0], count, [&](std::size_t row) { differ(Difference::Kind::unsettled, base + row, {}); });
-    for_each_row(flags_[1], count, [&](std::size_t row) { at_rest_.push_back(number(base + row)); });
+    const std::size_t count = std::min<std::uint64_t>(most_rows, set_.size() - base);
+    look_for_changes(base, count);
+    const auto in_set = [&](Kind kind, std::optional<AskedProperty> property) {
+      return [=, this](std::size_t row) { return Difference{kind, set_.at(base + row), {}, property, {}}; };
+    };
+    judge(0, count, in_set(Kind::unsettled, {}));
+    const Block at_rest = evaluator_.holds(1);
+    for_each_row(at_rest, count, [&](std::size_t row) { at_rest_.push_back(number(base + row)); });
+    for (const AskedProperty& a : asked_) {
+      if (asks_complete_at_rest(a)) judge(but_for(evaluator_.may_hold(1), at_rest), {}, count, in_set(Kind::broken, a));
+    }
     std::size_t flag = 2;
-    for (const AskedProperty& a : in_place_.asked) {
-      for_each_row(flags_[flag++], count,
-                   [&](std::size_t row) { differ(Difference::Kind::broken, base + row, {}, a); });
+    for (const AskedProperty& a : programs_->in_place().asked) judge(flag++, count, in_set(Kind::broken, a));
+    table_.look_at(base, count);
+    for (std::size_t event = 0; event < waiting_.size(); ++event, ++flag) {
+      const Block happens = evaluator_.holds(flag);
+      for_each_row(happens, count, [&](std::size_t row) {
+        waiting_[event].push_back({number(base + row), table_.target(row, event)});
+      });
+      judge(but_for(evaluator_.may_hold(flag), happens), {}, count, [&](std::size_t row) {
+        return Difference{Kind::leads_out, set_.at(base + row), {moves_.events[event].event}, {}, {}};
+      });
     }
-    for (EventBatch& batch : batches_) {
-      for_each_row(flags_[flag++], count, [&](std::size_t row) { batch.waiting.push_back(number(base + row)); });
-    }
-    for (std::uint32_t event = 0; event < batches_.size(); ++event) take(event, most_rows);
+    for (std::uint32_t event = 0; event < waiting_.size(); ++event) take(event, most_rows);
     pass(most_rows);
+  }
+
+  // A pass leaves a state of the set as it is; a partial one at least as one of those that it stands for.
+  void look_for_changes(std::uint64_t base, std::size_t count) {
+    if (!evaluator_.partial()) return evaluator_.run(programs_->look(), table_[base], count, nullptr);
+    rows_.resize(count * words_);
+    evaluator_.run(programs_->look(), table_[base], count, rows_.data());
+    std::vector<std::uint32_t> same(count);
+    std::iota(same.begin(), same.end(), number(base));
+    const RowSet::Outside outside = table_.outside(rows_.data(), count, same);
+    judge(outside.may_be, outside.surely, count, [&](std::size_t row) {
+      return Difference{Kind::unsettled, set_.at(base + row), {}, {}, {}};
+    });
   }
 
   // Takes the event in the states that wait for it, as long as there are `enough` of them for a run to be worth while.
   void take(std::uint32_t event, std::size_t enough) {
-    EventBatch& batch = batches_[event];
-    while (batch.waiting.size() >= enough) {
+    std::vector<Waiting>& waiting = waiting_[event];
+    while (waiting.size() >= enough) {
       ask_limits();
-      const std::size_t count = std::min(most_rows, batch.waiting.size());
-      const std::vector<std::uint32_t> states(batch.waiting.end() - static_cast<std::ptrdiff_t>(count),
-                                              batch.waiting.end());
-      batch.waiting.resize(batch.waiting.size() - count);
-      take(event, states);
+      const std::size_t count = std::min(most_rows, waiting.size());
+      const std::vector<Waiting> some(waiting.end() - static_cast<std::ptrdiff_t>(count), waiting.end());
+      waiting.resize(waiting.size() - count);
+      take(event, some);
     }
   }
 
-  void take(std::uint32_t event, const std::vector<std::uint32_t>& states) {
-    const EventBatch& batch = batches_[event];
-    const std::size_t words = coding_.words();
-    rows_.resize(states.size() * words);
-    for (std::size_t i = 0; i < states.size(); ++i) std::copy_n((*table_)[states[i]], words, rows_.data() + i * words);
-    run(batch.program, rows_.data(), states.size(), rows_.data());
-    told_.effort.events += states.size();
-    for (std::size_t i = 0; i < batch.breaches.asked.size(); ++i) {
-      for_each_row(flags_[i], states.size(), [&](std::size_t row) {
-        differ(Difference::Kind::broken, states[row], {moves_.events[event].event}, batch.breaches.asked[i],
-               values(row));
-      });
+  void take(std::uint32_t event, const std::vector<Waiting>& from) {
+    const EventProgram& taken = programs_->events()[event];
+    rows_.resize(from.size() * words_);
+    for (std::size_t i = 0; i < from.size(); ++i) std::copy_n(table_[from[i].state], words_, row(i));
+    evaluator_.run(taken.program, rows_.data(), from.size(), rows_.data());
+    told_.effort.events += from.size();
+    for (std::size_t i = 0; i < taken.breaches.asked.size(); ++i) {
+      judge(i, from.size(),
+            [&](std::size_t at) { return after(Kind::broken, from[at], event, row(at), taken.breaches.asked[i]); });
     }
+    targets_.clear();
+    for (const Waiting& each : from) targets_.push_back(each.target);
     // What is in the set is settled and not bad: it is looked at in its turn.
-    for_each_row(missing(states.size()), states.size(), [&](std::size_t row) {
-      stirred_.push({states[row], event, 0}, rows_.data() + row * words, words);
-    });
+    const RowSet::Outside outside = table_.outside(rows_.data(), from.size(), targets_);
+    for_each_row(outside.may_be, from.size(),
+                 [&](std::size_t at) { stirred_.push({from[at], event, 0}, row(at), words_); });
   }
 
   // Carries out a pass on the stirred rows, as long as there are `enough` of them.
@@ -262,36 +249,45 @@ class Confirmer {
     while (stirred_.origins.size() >= enough) {
       ask_limits();
       const std::size_t count = std::min(most_rows, stirred_.origins.size());
-      const std::vector<Stirred::Origin> origins = stirred_.pop(count, coding_.words(), rows_);
+      const std::vector<Stirred::Origin> origins = stirred_.pop(count, words_, rows_);
       pass(origins);
     }
   }
 
   void pass(const std::vector<Stirred::Origin>& origins) {
     const std::size_t count = origins.size();
-    const std::size_t words = coding_.words();
     const std::vector<std::uint64_t> before = rows_;
-    run(*pass_, before.data(), count, rows_.data());
+    evaluator_.run(programs_->pass(), before.data(), count, rows_.data());
     told_.effort.passes += count;
-    for (std::size_t i = 0; i < on_the_way_.asked.size(); ++i) {
-      for_each_row(flags_[1 + i], count, [&](std::size_t row) {
-        rows_ = before;
-        differ_after(Difference::Kind::broken, origins[row], row, on_the_way_.asked[i]);
+    const auto after_origin = [&](Kind kind, std::optional<AskedProperty> property) {
+      return [&, kind, property](std::size_t at) {
+        return after(kind, origins[at].from, origins[at].event, row(at), property);
+      };
+    };
+    const std::vector<AskedProperty>& on_the_way = programs_->on_the_way().asked;
+    for (std::size_t i = 0; i < on_the_way.size(); ++i) {
+      judge(1 + i, count, [&](std::size_t at) {
+        return after(Kind::broken, origins[at].from, origins[at].event, before.data() + at * words_, on_the_way[i]);
       });
     }
-    const Block unsettled = flags_[0];
-    for_each_row(missing(count), count, [&](std::size_t row) {
-      if ((unsettled.words[row / 64] >> row % 64 & 1) == 0)
-        differ_after(Difference::Kind::leads_out, origins[row], row);
-      const Stirred::Origin next{origins[row].state, origins[row].event, origins[row].passes + 1};
-      if (next.passes > moves_.space.devices() + 1) differ_after(Difference::Kind::endless, next, row);
-      stirred_.push(next, rows_.data() + row * words, words);
+    targets_.clear();
+    for (const Stirred::Origin& origin : origins) targets_.push_back(origin.from.target);
+    const RowSet::Outside outside = table_.outside(rows_.data(), count, targets_);
+    // Another pass follows where this one was unsettled for sure; where that is not known, none may be needed.
+    const Block unsettled = evaluator_.holds(0);
+    judge(but_for(outside.may_be, unsettled), but_for(outside.surely, evaluator_.may_hold(0)), count,
+          after_origin(Kind::leads_out, {}));
+    for_each_row(both(outside.may_be, unsettled), count, [&](std::size_t at) {
+      const Stirred::Origin next{origins[at].from, origins[at].event, origins[at].passes + 1};
+      if (next.passes > moves_.space.devices() + 1) differ(after_origin(Kind::endless, {})(at));
+      stirred_.push(next, row(at), words_);
     });
   }
 
-  [[noreturn]] void differ_after(Difference::Kind kind, const Stirred::Origin& origin, std::size_t row,
-                                 std::optional<AskedProperty> property = {}) {
-    differ(kind, origin.state, {moves_.events[origin.event].event}, property, values(row));
+  /// What is wrong with a row, to which the event led.
+  [[nodiscard]] Difference after(Kind kind, const Waiting& from, std::uint32_t event, const std::uint64_t* row,
+                                 std::optional<AskedProperty> property) const {
+    return {kind, set_.at(from.state), {moves_.events[event].event}, property, values(row)};
   }
 
   void look_at_rest() {
@@ -303,85 +299,94 @@ class Confirmer {
 
   void cold_start(const AskedProperty& asked) {
     const ColdStart cold(moves_, coding_);
-    const std::size_t words = coding_.words();
     for (std::size_t base = 0; base < at_rest_.size(); base += most_rows) {
       ask_limits();
       const std::size_t count = std::min(most_rows, at_rest_.size() - base);
-      std::vector<std::uint64_t> rows(count * words);
-      for (std::size_t i = 0; i < count; ++i)
-        std::copy_n((*table_)[at_rest_[base + i]], words, rows.data() + i * words);
-      ColdStart::Outcome outcome = cold.run(rows.data(), count, told_.effort.passes);
+      std::vector<std::uint64_t> rows(count * words_);
+      for (std::size_t i = 0; i < count; ++i) std::copy_n(table_[at_rest_[base + i]], words_, rows.data() + i * words_);
+      ColdStart::Outcome outcome = cold.run(evaluator_, rows.data(), count, told_.effort.passes);
       rows_ = std::move(outcome.reached);
-      const Trace events{{Event::Kind::cold_start, 0}};
-      for_each_row(outcome.endless, count, [&](std::size_t row) {
-        differ(Difference::Kind::endless, at_rest_[base + row], events, asked, values(row));
-      });
-      for_each_row(outcome.missed, count, [&](std::size_t row) {
-        differ(Difference::Kind::broken, at_rest_[base + row], events, asked, values(row));
-      });
+      const auto afterwards = [&](Kind kind) {
+        return [&, kind](std::size_t at) {
+          return Difference{
+              kind, set_.at(at_rest_[base + at]), {{Event::Kind::cold_start, 0}}, asked, values(row(at))};
+        };
+      };
+      judge(outcome.endless, outcome.endless, count, afterwards(Kind::endless));
+      judge(outcome.missed, outcome.missed, count, afterwards(Kind::broken));
+      judge(outcome.unclear, {}, count, afterwards(Kind::broken));
     }
   }
 
   void lose(const AskedProperty& asked) {
     const Losses losses(moves_, coding_, asked.k);
     for (const std::uint32_t state : at_rest_) {
-      const auto fatal = losses.find_fatal((*table_)[state], [&](std::size_t count) {
+      const auto fatal = losses.find_fatal(kind_, table_[state], [&](std::size_t count) {
         ask_limits();
         told_.effort.losses += count;
         if (told_.effort.losses > most_) end(SetConfirmation::Outcome::too_large);
       });
       if (!fatal) continue;
-      Trace events;
-      for (const CableId c : *fatal) events.push_back({Event::Kind::broke, c.value});
-      differ(Difference::Kind::broken, state, std::move(events), asked);
+      Difference broken{Kind::broken, set_.at(state), {}, asked, {}};
+      for (const CableId c : fatal->cables) broken.events.push_back({Event::Kind::broke, c.value});
+      if (fatal->sure) differ(std::move(broken));
+      if (!told_.doubt) told_.doubt = std::move(broken);
     }
   }
 
-  void run(const RowProgram& program, const std::uint64_t* rows, std::size_t count, std::uint64_t* after) {
-    flags_.resize(std::max(flags_.size(), program.flags()));
-    program.run(rows, count, flags_, after, scratch_);
-  }
+  [[nodiscard]] std::uint64_t* row(std::size_t at) { return rows_.data() + at * words_; }
 
-  /// Of the first `count` of rows_, those that are not in the set.
-  [[nodiscard]] Block missing(std::size_t count) const {
-    Block rows = table_->find(rows_.data(), count);
-    for (std::uint64_t& word : rows.words) word = ~word;
-    return rows;
-  }
-
-  [[nodiscard]] std::vector<std::int64_t> values(std::size_t row) const {
-    return coding_.read(rows_.data() + row * coding_.words());
+  [[nodiscard]] Values values(const std::uint64_t* row) const {
+    const std::vector<std::int64_t> all = coding_.read(row);
+    Values values(all.begin(), all.end());
+    if (!evaluator_.partial()) return values;
+    for (system::VariableId v = 0; v < values.size(); ++v) {
+      const system::Coding::Field& field = coding_.field(v);
+      if (field.width != 0 && (row[coding_.words() + field.word] >> field.shift & 1) != 0) values[v].reset();
+    }
+    return values;
   }
 
   static std::uint32_t number(std::uint64_t state) { return static_cast<std::uint32_t>(state); }
 
   system::Moves& moves_;
+  const system::Coding& coding_;
   StateSet& set_;
+  RowSet& table_;
+  RowKind kind_;
   const std::vector<AskedProperty>& asked_;
   std::uint64_t most_;
   const AskLimits& ask_;
-  system::Coding coding_;
   SetConfirmation told_;
 
-  std::optional<RowTable> table_;
-  std::optional<RowProgram> look_;  ///< a pass changes the state; it is complete and at rest; in_place_; may happen
-  Breaches in_place_;
-  std::vector<EventBatch> batches_;  ///< one an event of moves_
-  std::optional<RowProgram> pass_;   ///< it is unsettled; on_the_way_
-  Breaches on_the_way_;
+  RowEvaluator evaluator_;
+  std::size_t words_;  ///< of a row
+  std::optional<SetPrograms> programs_;
+  std::vector<std::vector<Waiting>> waiting_;  ///< per event of moves_
   Stirred stirred_;
   std::vector<std::uint32_t> at_rest_;  ///< states of the set that are complete and at rest
 
-  std::vector<std::uint64_t> rows_;  ///< that are being worked on
-  std::vector<Block> flags_;         ///< of the run before
-  RowProgram::Scratch scratch_;
+  std::vector<std::uint64_t> rows_;     ///< that are being worked on
+  std::vector<std::uint32_t> targets_;  ///< hints for them
 };
 
 }  // namespace
 
 SetConfirmation confirm_closed_set(system::Moves& moves, StateSet& set, const std::vector<AskedProperty>& asked,
                                    std::uint64_t most, const AskLimits& ask) {
-  return Confirmer(moves, set, asked, most, ask).run();
+  const system::Coding coding(moves.space, moves.domains);
+  WholeRows rows(set, coding);
+  return Confirmer(moves, coding, set, rows, RowKind::whole, asked, most, ask).run();
+}
+
+SetConfirmation confirm_partial_set(system::Moves& moves, PartialStateSet& set,
+                                    const std::vector<AskedProperty>& asked, std::uint64_t most,
+                                    const AskLimits& ask) {
+  const system::Coding coding(moves.space, moves.domains);
+  std::vector<Event> events;
+  for (const system::Move& move : moves.events) events.push_back(move.event);
+  PartialRows rows(set, moves.space, coding, std::move(events));
+  return Confirmer(moves, coding, set, rows, RowKind::partial, asked, most, ask).run();
 }
 
 }  // namespace cairn::solver

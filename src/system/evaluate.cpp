@@ -136,6 +136,29 @@ Block flipped(const Block& block, Lanes mask) {
   return other;
 }
 
+// A branch counts where the condition may choose it.
+Rails chosen(const Rails& condition, const Rails& then, const Rails& otherwise) {
+  Rails rails;
+  for (std::size_t i = 0; i < rails.may_hold.words.size(); ++i) {
+    const Lanes yes = condition.may_hold.words[i];
+    const Lanes no = condition.may_fail.words[i];
+    rails.may_hold.words[i] = (yes & then.may_hold.words[i]) | (no & otherwise.may_hold.words[i]);
+    rails.may_fail.words[i] = (yes & then.may_fail.words[i]) | (no & otherwise.may_fail.words[i]);
+  }
+  return rails;
+}
+
+// Where the mask is set, the rails change places.
+Rails flipped(const Rails& rails, Lanes mask) {
+  Rails other;
+  for (std::size_t i = 0; i < rails.may_hold.words.size(); ++i) {
+    const Lanes swapped = (rails.may_hold.words[i] ^ rails.may_fail.words[i]) & mask;
+    other.may_hold.words[i] = rails.may_hold.words[i] ^ swapped;
+    other.may_fail.words[i] = rails.may_fail.words[i] ^ swapped;
+  }
+  return other;
+}
+
 }  // namespace
 
 Program::Program(const Terms& terms, std::span<const Term> inputs, std::span<const Term> outputs)
@@ -163,6 +186,10 @@ void Program::run(std::span<const Lanes> inputs, std::span<Lanes> outputs, std::
 }
 
 void Program::run(std::span<const Block> inputs, std::span<Block> outputs, std::vector<Block>& scratch) const {
+  run_on(inputs, outputs, scratch);
+}
+
+void Program::run(std::span<const Rails> inputs, std::span<Rails> outputs, std::vector<Rails>& scratch) const {
   run_on(inputs, outputs, scratch);
 }
 

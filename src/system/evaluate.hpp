@@ -1,5 +1,6 @@
 /// \file
-/// Terms under assignments: 64 at a time, one bit of a machine word each, or 512, a block of words at a time.
+/// Terms under assignments: 64 at a time, one bit of a machine word each, or 512, a block of words at a time; and under
+/// partial assignments, in Kleene's strong three-valued logic.
 #pragma once
 
 #include <array>
@@ -18,6 +19,13 @@ using Lanes = std::uint64_t;
 /// 512 Booleans, one an assignment. A run on blocks takes about three times as long as one on lanes.
 struct alignas(64) Block {
   std::array<Lanes, 8> words{};
+};
+
+/// What is known of 512 Booleans under partial assignments, on two rails: a Boolean that may hold and may fail is not
+/// known. As it stands: all fail.
+struct Rails {
+  Block may_hold;
+  Block may_fail{.words = {~Lanes{0}, ~Lanes{0}, ~Lanes{0}, ~Lanes{0}, ~Lanes{0}, ~Lanes{0}, ~Lanes{0}, ~Lanes{0}}};
 };
 
 /// The straight-line program that computes some terms from the values of some variables. Made once, run often; runs may
@@ -40,6 +48,9 @@ class Program {
   void run(std::span<const Lanes> inputs, std::span<Lanes> outputs, std::vector<Lanes>& scratch) const;
   /// The same of 512 assignments.
   void run(std::span<const Block> inputs, std::span<Block> outputs, std::vector<Block>& scratch) const;
+  /// What is known of outputs()[i] under 512 partial assignments. What is told as known is so however the inputs that
+  /// are not known are chosen; what hangs together by more than the terms show may be told as not known.
+  void run(std::span<const Rails> inputs, std::span<Rails> outputs, std::vector<Rails>& scratch) const;
 
  private:
   /// A register times two, plus one where its content is negated. Register 0 is false, then come the inputs.

@@ -46,6 +46,23 @@ std::vector<Block> booleans_of(const Coding& coding, const std::uint64_t* row) {
   return booleans;
 }
 
+std::vector<Rails> rails_of(const Coding& coding, const std::uint64_t* row) {
+  std::vector<Rails> rails;
+  const std::vector<Block> booleans = booleans_of(coding, row);
+  auto boolean = booleans.begin();
+  for (const auto& [v, place] : booleans_over(coding)) {
+    const Coding::Field& field = coding.field(v);
+    const Lanes unknown = Lanes{0} - (row[coding.words() + field.word] >> field.shift & 1);
+    Rails& all = rails.emplace_back();
+    for (std::size_t g = 0; g < all.may_hold.words.size(); ++g) {
+      all.may_hold.words[g] = boolean->words[g] | unknown;
+      all.may_fail.words[g] = ~boolean->words[g] | unknown;
+    }
+    ++boolean;
+  }
+  return rails;
+}
+
 void transpose(std::span<Block, 64> words) {
   Lanes lower = 0xffff'ffff;
   for (unsigned distance = 32; distance != 0; distance /= 2, lower ^= lower << distance) {
@@ -72,7 +89,7 @@ struct RowProgram::Parts {
   std::vector<std::uint32_t> words_in, words_out;
   std::vector<Term> variables, answers;
   std::vector<Input> inputs;
-  std::vector<std::uint32_t> outputs;
+  std::vector<Output> outputs;
   std::vector<std::uint64_t> computed;
   std::optional<Program> program;
 
@@ -99,9 +116,9 @@ struct RowProgram::Parts {
       if (bits.empty()) continue;
       const std::uint32_t slice = slice_of(field, words_out);
       computed.resize(words_out.size());
+      outputs.push_back({slice, field.width});
       for (std::uint32_t bit = 0; bit < field.width; ++bit) {
         answers.push_back(terms.any(bits[bit]));
-        outputs.push_back(slice + bit);
         computed.back() |= std::uint64_t{1} << (field.shift + bit);
       }
     }
@@ -138,45 +155,99 @@ RowProgram::RowProgram(Parts parts)
 
 void RowProgram::run(const std::uint64_t* rows, std::size_t count, std::span<Block> flags, std::uint64_t* after,
                      Scratch& scratch) const {
-  turn_in(rows, count, scratch);
+  turn_in(rows, words_, count, scratch.slices);
+  scratch.inputs.resize(inputs_.size());
+  for (std::size_t i = 0; i < inputs_.size(); ++i) scratch.inputs[i] = spelt(inputs_[i], scratch.slices);
   scratch.outputs.resize(program_.outputs());
   program_.run(scratch.inputs, scratch.outputs, scratch.registers);
   std::copy_n(scratch.outputs.begin(), flags_, flags.begin());
-  if (after != nullptr) turn_out(rows, count, after, scratch);
-}
-
-void RowProgram::turn_in(const std::uint64_t* rows, std::size_t count, Scratch& scratch) const {
-  scratch.slices.resize(std::max(words_in_.size(), words_out_.size()) * 64);
-  for (std::size_t w = 0; w < words_in_.size(); ++w) {
-    const std::span<Block, 64> slices(scratch.slices.data() + w * 64, 64);
-    if (count < most_rows) std::fill(slices.begin(), slices.end(), Block{});
-    for (std::size_t i = 0; i < count; ++i) slices[i % 64].words[i / 64] = rows[i * words_ + words_in_[w]];
-    transpose(slices);
-  }
-  scratch.inputs.resize(inputs_.size());
-  for (std::size_t i = 0; i < inputs_.size(); ++i) {
-    const Input& input = inputs_[i];
-    for (std::size_t g = 0; g < 8; ++g) {
-      Lanes spells = ~Lanes{0};
-      for (std::uint32_t bit = 0; bit < input.width; ++bit) {
-        const Lanes wanted = Lanes{input.place >> bit & 1} - 1;  // no bit where it is 1, else all
-        spells &= scratch.slices[input.slice + bit].words[g] ^ wanted;
-      }
-      scratch.inputs[i].words[g] = spells;
+  if (after == nullptr) return;
+  if (after != rows) std::copy_n(rows, count * words_, after);
+  clear(scratch.slices);
+  std::size_t answer = flags_;
+  for (const Output& output : outputs_) {
+    for (std::uint32_t bit = 0; bit < output.width; ++bit) {
+      scratch.slices[output.slice + bit] = scratch.outputs[answer++];
     }
   }
+  turn_out(scratch.slices, after, words_, count);
 }
 
-void RowProgram::turn_out(const std::uint64_t* rows, std::size_t count, std::uint64_t* after, Scratch& scratch) const {
-  if (after != rows) std::copy_n(rows, count * words_, after);
-  const std::span<Block> slices(scratch.slices.data(), words_out_.size() * 64);
-  std::fill(slices.begin(), slices.end(), Block{});
-  for (std::size_t i = 0; i < outputs_.size(); ++i) slices[outputs_[i]] = scratch.outputs[flags_ + i];
+void RowProgram::run_partial(const std::uint64_t* rows, std::size_t count, std::span<Rails> flags,
+                             std::uint64_t* after, Scratch& scratch) const {
+  const std::size_t stride = 2 * words_;
+  turn_in(rows, stride, count, scratch.slices);
+  turn_in(rows + words_, stride, count, scratch.unknown);
+  scratch.rails_in.resize(inputs_.size());
+  for (std::size_t i = 0; i < inputs_.size(); ++i) {
+    const Block holds = spelt(inputs_[i], scratch.slices);
+    const Block& unknown = scratch.unknown[inputs_[i].slice];
+    for (std::size_t g = 0; g < holds.words.size(); ++g) {
+      scratch.rails_in[i].may_hold.words[g] = holds.words[g] | unknown.words[g];
+      scratch.rails_in[i].may_fail.words[g] = ~holds.words[g] | unknown.words[g];
+    }
+  }
+  scratch.rails_out.resize(program_.outputs());
+  program_.run(scratch.rails_in, scratch.rails_out, scratch.rails);
+  std::copy_n(scratch.rails_out.begin(), flags_, flags.begin());
+  if (after == nullptr) return;
+  if (after != rows) std::copy_n(rows, count * stride, after);
+  clear(scratch.slices);
+  clear(scratch.unknown);
+  for (auto [answer, output] = std::pair(flags_, outputs_.begin()); output != outputs_.end(); ++output) {
+    Block unknown;
+    for (std::size_t g = 0; g < unknown.words.size(); ++g) {
+      for (std::uint32_t bit = 0; bit < output->width; ++bit) {
+        const Rails& rails = scratch.rails_out[answer + bit];
+        unknown.words[g] |= rails.may_hold.words[g] & rails.may_fail.words[g];
+      }
+    }
+    for (std::uint32_t bit = 0; bit < output->width; ++bit, ++answer) {
+      Block& holds = scratch.slices[output->slice + bit];
+      holds = scratch.rails_out[answer].may_hold;
+      for (std::size_t g = 0; g < holds.words.size(); ++g) holds.words[g] &= ~unknown.words[g];
+      scratch.unknown[output->slice + bit] = unknown;
+    }
+  }
+  turn_out(scratch.slices, after, stride, count);
+  turn_out(scratch.unknown, after + words_, stride, count);
+}
+
+void RowProgram::turn_in(const std::uint64_t* rows, std::size_t stride, std::size_t count,
+                         std::vector<Block>& slices) const {
+  slices.resize(std::max(words_in_.size(), words_out_.size()) * 64);
+  for (std::size_t w = 0; w < words_in_.size(); ++w) {
+    const std::span<Block, 64> turned(slices.data() + w * 64, 64);
+    if (count < most_rows) std::fill(turned.begin(), turned.end(), Block{});
+    for (std::size_t i = 0; i < count; ++i) turned[i % 64].words[i / 64] = rows[i * stride + words_in_[w]];
+    transpose(turned);
+  }
+}
+
+Block RowProgram::spelt(const Input& input, const std::vector<Block>& slices) {
+  Block all;
+  for (std::size_t g = 0; g < all.words.size(); ++g) {
+    Lanes spells = ~Lanes{0};
+    for (std::uint32_t bit = 0; bit < input.width; ++bit) {
+      const Lanes wanted = Lanes{input.place >> bit & 1} - 1;  // no bit where it is 1, else all
+      spells &= slices[input.slice + bit].words[g] ^ wanted;
+    }
+    all.words[g] = spells;
+  }
+  return all;
+}
+
+void RowProgram::clear(std::vector<Block>& slices) const {
+  std::fill_n(slices.begin(), words_out_.size() * 64, Block{});
+}
+
+void RowProgram::turn_out(std::vector<Block>& slices, std::uint64_t* after, std::size_t stride,
+                          std::size_t count) const {
   for (std::size_t w = 0; w < words_out_.size(); ++w) {
-    const auto turned = slices.subspan(w * 64).first<64>();
+    const auto turned = std::span(slices).subspan(w * 64).first<64>();
     transpose(turned);
     for (std::size_t i = 0; i < count; ++i) {
-      std::uint64_t& word = after[i * words_ + words_out_[w]];
+      std::uint64_t& word = after[i * stride + words_out_[w]];
       word = (word & ~computed_[w]) | turned[i % 64].words[i / 64];
     }
   }

@@ -1,5 +1,9 @@
 /// \file
-/// Terms of a free state evaluated on rows (coding.hpp), 512 states at a time.
+/// Terms of a free state evaluated on rows (coding.hpp), 512 states at a time; also of partial states, of which some
+/// variables are not known.
+///
+/// The row of a partial state is twice as long: first the row of a state, with no bit set in the fields of variables
+/// that are not known, then the same number of words with every bit set in those fields and no other.
 #pragma once
 
 #include <bit>
@@ -29,6 +33,9 @@ void for_each_row(const Block& holds, std::size_t count, Visit visit) {
 /// The Booleans of a free state (free_state()) over the domains of `coding`, in its order, each the same in all lanes.
 [[nodiscard]] std::vector<Block> booleans_of(const Coding& coding, const std::uint64_t* row);
 
+/// The same of the row of a partial state.
+[[nodiscard]] std::vector<Rails> rails_of(const Coding& coding, const std::uint64_t* row);
+
 /// Turns a block of 512 words of 64 bits round: bit j of `words[i].words[g]` becomes bit i of `words[j].words[g]`.
 void transpose(std::span<Block, 64> words);
 
@@ -39,6 +46,8 @@ class RowProgram {
   /// What a run works in; may be shared from run to run, and by several programs.
   struct Scratch {
     std::vector<Block> slices, inputs, outputs, registers;
+    std::vector<Block> unknown;  ///< as slices, of the bits that tell what is not known
+    std::vector<Rails> rails_in, rails_out, rails;
   };
 
   /// \param now    the state that rows are of, coded by `coding`, whose domains are those of `now`
@@ -57,6 +66,9 @@ class RowProgram {
   /// \param after  where the program has one, `count` rows; may be where `rows` are
   void run(const std::uint64_t* rows, std::size_t count, std::span<Block> flags, std::uint64_t* after,
            Scratch& scratch) const;
+  /// The same of rows of partial states. A variable of `after` is known where each bit of its field is.
+  void run_partial(const std::uint64_t* rows, std::size_t count, std::span<Rails> flags, std::uint64_t* after,
+                   Scratch& scratch) const;
 
  private:
   /// A Boolean of the free state: that some bits of the row spell `place`.
@@ -65,17 +77,26 @@ class RowProgram {
     std::uint32_t width;
     std::size_t place;
   };
+  /// A variable that changes: where its field is in the slices of words_out_.
+  struct Output {
+    std::uint32_t slice;
+    std::uint32_t width;
+  };
   struct Parts;
   explicit RowProgram(Parts parts);
 
-  void turn_in(const std::uint64_t* rows, std::size_t count, Scratch& scratch) const;
-  void turn_out(const std::uint64_t* rows, std::size_t count, std::uint64_t* after, Scratch& scratch) const;
+  /// Rows that stand `stride` words apart.
+  void turn_in(const std::uint64_t* rows, std::size_t stride, std::size_t count, std::vector<Block>& slices) const;
+  void turn_out(std::vector<Block>& slices, std::uint64_t* after, std::size_t stride, std::size_t count) const;
+  /// Of all rows, those whose bits spell the place.
+  [[nodiscard]] static Block spelt(const Input& input, const std::vector<Block>& slices);
+  void clear(std::vector<Block>& slices) const;
 
   std::size_t words_;
   std::size_t flags_;
   std::vector<std::uint32_t> words_in_, words_out_;  ///< of a row, those that are read and those that are computed
   std::vector<Input> inputs_;
-  std::vector<std::uint32_t> outputs_;   ///< behind the flags: which bit, where words_out_ follow one another
+  std::vector<Output> outputs_;          ///< behind the flags: the bits of each, the lowest first
   std::vector<std::uint64_t> computed_;  ///< of each of words_out_, the bits that are computed
   Program program_;
 };

@@ -10,6 +10,8 @@
 #include "semantics/settle.hpp"
 #include "semantics/state.hpp"
 #include "system/build.hpp"
+#include "verify/nobody.hpp"
+#include "verify/partial_states.hpp"
 
 namespace cairn::verify {
 
@@ -36,7 +38,7 @@ class VisitedStates final : public solver::StateSet {
 };
 
 // The values that some of the states have: a good guess at the domains.
-system::Domains values_in(const Space& space, VisitedStates& states) {
+system::Domains values_in(const Space& space, solver::StateSet& states) {
   constexpr std::uint64_t enough = 512;
   const std::uint64_t stride = states.size() / enough + 1;
   system::Domains values(space.size());
@@ -49,13 +51,6 @@ system::Domains values_in(const Space& space, VisitedStates& states) {
   }
   return values;
 }
-
-/// Sees nothing.
-class Nobody final : public semantics::Watcher {
- public:
-  void see(const State&, const semantics::Derived&) override {}
-  void foresee(const State&, const semantics::Derived&, const semantics::PassPlan&) override {}
-};
 
 /// Puts one difference into words.
 class Telling {
@@ -122,9 +117,10 @@ class Telling {
     std::vector<std::string> differences;
     for (VariableId v = 0; v < space_.size(); ++v) {
       const std::int64_t theirs = space_.read(concrete, v);
-      if (difference_.reached[v] == theirs) continue;
-      differences.push_back(fmt::format("{} (by the concrete functions, {})", value(v, difference_.reached[v]),
-                                        space_.value_name(v, theirs)));
+      const std::optional<std::int64_t> ours = difference_.reached[v];
+      if (!ours || *ours == theirs) continue;
+      differences.push_back(
+          fmt::format("{} (by the concrete functions, {})", value(v, *ours), space_.value_name(v, theirs)));
     }
     if (differences.empty()) return "the concrete functions lead there too";
     return fmt::format("{}", fmt::join(differences, ", "));
@@ -157,19 +153,44 @@ class Telling {
   State first_;
 };
 
+// The parts of the model that the states and the questions need.
+std::unique_ptr<system::Moves> parts_for(const semantics::World& world, const FaultBudget& faults,
+                                         const std::vector<AskedProperty>& asked, solver::StateSet& states) {
+  const bool cold = std::any_of(asked.begin(), asked.end(),
+                                [](const AskedProperty& a) { return a.property == Property::survives_cold_start; });
+  const Space space(world.model(), faults);
+  return system::take_apart(world.model(), faults, values_in(space, states), cold);
+}
+
+solver::AskLimits limits_of(const explore::Guard& guard, const explore::Visited& visited) {
+  return [&](std::uint64_t bytes) { return guard.met(visited.bytes() + bytes); };
+}
+
+solver::SetConfirmation too_large() {
+  solver::SetConfirmation confirmation;
+  confirmation.outcome = solver::SetConfirmation::Outcome::too_large;
+  return confirmation;
+}
+
 }  // namespace
 
 solver::SetConfirmation confirm_closed_set(const semantics::World& world, const FaultBudget& faults,
                                            const std::vector<AskedProperty>& asked, const explore::Visited& visited,
                                            std::uint64_t most, const explore::Guard& guard) {
-  if (visited.size() > most) return {solver::SetConfirmation::Outcome::too_large, {}, {}, {}};
+  if (visited.size() > most) return too_large();
   VisitedStates states(visited);
-  const bool cold = std::any_of(asked.begin(), asked.end(),
-                                [](const AskedProperty& a) { return a.property == Property::survives_cold_start; });
-  const Space space(world.model(), faults);
-  const auto moves = system::take_apart(world.model(), faults, values_in(space, states), cold);
-  return solver::confirm_closed_set(*moves, states, asked, most,
-                                    [&](std::uint64_t bytes) { return guard.met(visited.bytes() + bytes); });
+  const auto moves = parts_for(world, faults, asked, states);
+  return solver::confirm_closed_set(*moves, states, asked, most, limits_of(guard, visited));
+}
+
+solver::SetConfirmation confirm_reduced_set(const semantics::World& world, const FaultBudget& faults,
+                                            const std::vector<AskedProperty>& asked, const explore::Visited& visited,
+                                            const Reductions& reductions, std::uint64_t most,
+                                            const explore::Guard& guard) {
+  if (visited.size() > most) return too_large();
+  PartialStates states(world, faults, reductions, visited);
+  const auto moves = parts_for(world, faults, asked, states);
+  return solver::confirm_partial_set(*moves, states, asked, most, limits_of(guard, visited));
 }
 
 std::string told(const semantics::World& world, const FaultBudget& faults, const solver::Difference& difference) {

@@ -252,17 +252,19 @@ void Settler::take_proofs(const explore::Exploration& all, const Verdicts& verdi
     if (all.stopped) verdict->reason = *all.stopped;
     if (!all.stopped) verdict->vacuous = vacuity_of(all, verdict->asked.property);
   }
-  if (!all.stopped && !all.reduced) confirm(all, verdicts);
+  if (!all.stopped && !all.orders_left_out) confirm(all, verdicts);
 }
 
-// The closed set is evaluated again with the formulas.
+// The closed set is evaluated again with the formulas; a reduced one as a set of partial states.
 void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts) {
   const Timed timed(*this, &Timing::confirming, verdicts);
   std::vector<AskedProperty> asked;
   for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
   using Outcome = solver::SetConfirmation::Outcome;
   const solver::SetConfirmation again =
-      confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
+      all.reduced ? confirm_reduced_set(world_, faults_, asked, *all.visited, options_.reductions,
+                                        options_.confirm_limit, guard_)
+                  : confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
   for (PropertyVerdict* verdict : verdicts) {
     verdict->settled.confirmed = again.outcome == Outcome::agrees;
     if (again.outcome == Outcome::differs) {

@@ -5,6 +5,7 @@
 #include "differential/engines.hpp"
 #include "differential/jobs.hpp"
 #include "differential/loners.hpp"
+#include "differential/reduced_sets.hpp"
 #include "differential/reductions.hpp"
 #include "differential/shrink.hpp"
 
@@ -18,6 +19,8 @@ constexpr std::uint64_t seeds_per_campaign = 1'000'000'000;
 void count(const Comparison& comparison, Tally& tally) {
   tally.compared += 1;
   tally.states += comparison.states;
+  tally.sets += comparison.sets;
+  tally.unclear += comparison.unclear;
   for (const Comparison::Verdict& verdict : comparison.verdicts) {
     Tally::OfProperty& of = tally.properties[static_cast<std::size_t>(verdict.asked.property)];
     of.asked += 1;
@@ -57,6 +60,7 @@ std::string Tally::text() const {
       "against the lemmas of the text: {} models have a run without end (5.k), {} settle in more passes "
       "(4.5.c), {} in more than the formulas have\n",
       endless, settles_slowly, unsettled);
+  if (sets > 0) text += fmt::format("{} reduced sets were put to the formulas; {} stayed unclear\n", sets, unclear);
   for (std::size_t i = 0; i < properties.size(); ++i) {
     const OfProperty& of = properties[i];
     text += fmt::format("  {:<20} asked {:>6}   refuted {:>5.1f} %   vacuous {:>5}", name_of(static_cast<Property>(i)),
@@ -90,6 +94,20 @@ Contest one_and_several_jobs() {
 
 Contest reduced_and_whole_of_loners() {
   return {"reductions-loners-", reduced_and_whole().compare, generate_loners};
+}
+
+Contest reduced_sets_and_formulas(bool strict) {
+  return {"sets-", [strict](const Draft& draft) {
+            const auto model = read(draft);
+            if (model) return confirm_reduced_sets(*model, strict);
+            Comparison unreadable;
+            unreadable.outcome = Comparison::Outcome::unreadable;
+            return unreadable;
+          }};
+}
+
+Contest reduced_sets_and_formulas_of_loners(bool strict) {
+  return {"sets-loners-", reduced_sets_and_formulas(strict).compare, generate_loners};
 }
 
 Tally run_campaign(const Contest& contest, std::size_t models, std::uint64_t seed, const std::string& found,

@@ -33,6 +33,8 @@ struct Tally {
   std::size_t unsettled = 0;       ///< the formulas have too few passes for them
   std::size_t settles_slowly = 0;  ///< contrary to semantics 4.5.c
   std::uint64_t states = 0;
+  std::size_t sets = 0;     ///< reduced sets that were put to the formulas
+  std::size_t unclear = 0;  ///< of these, those that stayed unclear
   std::array<OfProperty, property_count> properties;
   std::vector<Disagreement> disagreements;
 
@@ -52,6 +54,10 @@ struct Contest {
 [[nodiscard]] Contest one_and_several_jobs();
 /// Reductions on the models of differential/loners.hpp.
 [[nodiscard]] Contest reduced_and_whole_of_loners();
+
+/// Reduced sets put to the formulas (reduced_sets.hpp); one that stays unclear counts as a disagreement where `strict`.
+[[nodiscard]] Contest reduced_sets_and_formulas(bool strict);
+[[nodiscard]] Contest reduced_sets_and_formulas_of_loners(bool strict);
 
 /// Compares `models` random models. Each that shows a disagreement is shrunk and written to `found`; after `enough`
 /// disagreements the campaign stops.

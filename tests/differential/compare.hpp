@@ -31,6 +31,8 @@ struct Comparison {
   std::string difference;         ///< disagree: the first difference, in one sentence
   std::vector<Verdict> verdicts;  ///< of the reference, or by constraints
   std::uint64_t states = 0;       ///< that were visited
+  std::size_t sets = 0;           ///< reduced sets that were put to the formulas
+  std::size_t unclear = 0;        ///< of these, those that stayed unclear
   bool settles_slowly = false;    ///< more unsettled passes in a row than semantics 4.5.c says
 };
 

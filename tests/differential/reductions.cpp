@@ -17,14 +17,6 @@ namespace cairn::differential {
 
 namespace {
 
-/// Those that forget: all runs are as they were.
-constexpr std::array<std::pair<const char*, Reductions>, 4> forgetting{{
-    {"seniority", {true, false, false, false}},
-    {"settings", {false, true, false, false}},
-    {"budgets", {false, false, true, false}},
-    {"all that forget", {true, true, true, false}},
-}};
-
 /// Those that leave out orders: of the runs to one end some are left.
 constexpr std::array<std::pair<const char*, Reductions>, 2> leaving_out{{
     {"orders", {false, false, false, true}},
@@ -59,25 +51,6 @@ class AtRest final : public explore::Observer {
   explore::Layout layout_;
   std::vector<State> states_;
 };
-
-/// The properties of a model that are asked under the same faults.
-struct Question {
-  FaultBudget faults;
-  std::vector<AskedProperty> asked;
-};
-
-std::vector<Question> questions_of(const Model& model) {
-  Question with{model.procedure.faults, {}};
-  Question without{{}, {}};
-  for (const AskedProperty& asked : model.procedure.properties) {
-    const bool faulty = asked_with_faults(asked.property) && !model.procedure.faults.none();
-    (faulty ? with : without).asked.push_back(asked);
-  }
-  // Orders are left out where no fault may strike: that is asked of all properties.
-  Question calm{{}, {}};
-  for (const AskedProperty& asked : with.asked) calm.asked.push_back(asked);
-  return {without, with, calm};
-}
 
 class Confrontation {
  public:
@@ -199,6 +172,19 @@ class Confrontation {
 };
 
 }  // namespace
+
+std::vector<Question> questions_of(const Model& model) {
+  Question with{model.procedure.faults, {}};
+  Question without{{}, {}};
+  for (const AskedProperty& asked : model.procedure.properties) {
+    const bool faulty = asked_with_faults(asked.property) && !model.procedure.faults.none();
+    (faulty ? with : without).asked.push_back(asked);
+  }
+  // Orders are left out where no fault may strike: that is asked of all properties.
+  Question calm{{}, {}};
+  for (const AskedProperty& asked : with.asked) calm.asked.push_back(asked);
+  return {without, with, calm};
+}
 
 Comparison compare_reductions(const Model& model) {
   Comparison comparison;

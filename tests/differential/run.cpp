@@ -18,12 +18,20 @@ int main(int argc, char** argv) {
   app.add_flag("--reductions", reductions, "Explorations with reductions against whole ones")->excludes("--engines");
   bool jobs = false;
   app.add_flag("--jobs", jobs, "One thread against several")->excludes("--engines")->excludes("--reductions");
+  bool sets = false;
+  app.add_flag("--sets", sets, "The sets of explorations with reductions, put to the formulas")
+      ->excludes("--engines")
+      ->excludes("--reductions");
+  bool strict = false;
+  app.add_flag("--strict", strict, "A set that stays unclear counts as a disagreement")->needs("--sets");
   bool loners = false;
-  app.add_flag("--loners", loners, "The same on models of devices that lead themselves and are joined")
-      ->needs("--reductions");
+  app.add_flag("--loners", loners, "Models of devices that lead themselves and are joined, for reductions and sets")
+      ->excludes("--engines");
   CLI11_PARSE(app, argc, argv);
   using namespace cairn::differential;
-  const Contest contest = engines      ? states_and_constraints()
+  const Contest contest = engines          ? states_and_constraints()
+                          : sets && loners ? reduced_sets_and_formulas_of_loners(strict)
+                          : sets           ? reduced_sets_and_formulas(strict)
                           : loners     ? reduced_and_whole_of_loners()
                           : jobs       ? one_and_several_jobs()
                           : reductions ? reduced_and_whole()

@@ -2,6 +2,9 @@
 /// States that differ only in what nothing will ever ask count as one (docs/reductions.md).
 #pragma once
 
+#include <utility>
+#include <vector>
+
 #include "cairn/options.hpp"
 #include "cairn/state.hpp"
 #include "explore/reduce/overwritten.hpp"
@@ -14,6 +17,15 @@ namespace cairn::explore {
 /// Which reductions have changed a state.
 struct Forgotten {
   bool seniority = false, settings = false, budgets = false;
+};
+
+/// What will never be asked of a settled state, or not before it is made anew.
+struct Unasked {
+  std::vector<std::pair<DeviceId, DeviceId>> seniority;  ///< which of the two, both up or held, is senior
+  std::vector<DeviceId> settings;                        ///< in force on the device (docs/reductions.md, Settings)
+  bool numbers = false;                                  ///< its number as well
+  bool omissions = false;                                ///< how many are left
+  bool late_starts = false;                              ///< how many are left
 };
 
 /// Replaces a settled state by one that stands for all those that differ from it only in what will never be asked. From
@@ -30,6 +42,21 @@ class Forgetter {
     forgotten.settings = reductions_.settings && overwritten_.replace(s);
     forgotten.seniority = reductions_.seniority && seniority_.level(s);
     return forgotten;
+  }
+
+  /// Of a state that forget() has made: what it forgot.
+  [[nodiscard]] Unasked unasked(const State& s) {
+    Unasked all;
+    if (reductions_.budgets) {
+      all.omissions = !unspent_.may_omit(s);
+      all.late_starts = !unspent_.may_start(s);
+    }
+    if (reductions_.settings) {
+      all.settings = overwritten_.unread(s);
+      all.numbers = overwritten_.number_unread();
+    }
+    if (reductions_.seniority) all.seniority = seniority_.unasked(s);
+    return all;
   }
 
  private:

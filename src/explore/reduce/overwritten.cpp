@@ -53,6 +53,14 @@ bool Overwritten::unread(const State& s, DeviceId d) const {
                                        [&](StepId step) { return semantics::pending(s, step); });
 }
 
+std::vector<DeviceId> Overwritten::unread(const State& s) const {
+  std::vector<DeviceId> devices;
+  for (std::size_t i = 0; i < s.devices.size(); ++i) {
+    if (unread(s, DeviceId(i))) devices.emplace_back(i);
+  }
+  return devices;
+}
+
 // 5.b. A start that brings factory values (5.f) overwrites these as well.
 bool Overwritten::replace(State& s) const {
   bool changed = false;

@@ -19,6 +19,8 @@ class Overwritten {
 
   /// The device is down, and no condition that may still be asked reads its settings.
   [[nodiscard]] bool unread(const State& s, DeviceId d) const;
+  /// All such devices.
+  [[nodiscard]] std::vector<DeviceId> unread(const State& s) const;
   /// Its number too: no start compares it with the next one (5.f).
   [[nodiscard]] bool number_unread() const { return number_unread_; }
 

@@ -16,7 +16,8 @@ Seniority::Seniority(const semantics::World& world)
       meetings_(world),
       priorities_(devices_),
       numbers_(devices_),
-      asked_(devices_ * devices_) {
+      asked_(devices_ * devices_),
+      known_(devices_ * devices_) {
   const std::vector<ElectionKey>& election = world.platform().election;
   const auto tenure = std::find(election.begin(), election.end(), ElectionKey::tenure);
   by_tenure_ = tenure != election.end();
@@ -168,6 +169,36 @@ bool Seniority::may_matter(const State& s, DeviceId d, DeviceId e) {
 bool Seniority::level(State& s) {
   find_pairs(s);
   return find_levels(s);
+}
+
+// The order is transitive (2.a): of d before f before e, d before e follows.
+void Seniority::follow_on(const State& s) {
+  for (std::size_t d = 0; d < devices_; ++d) {
+    for (std::size_t e = 0; e < devices_; ++e) {
+      const std::size_t pair = d * devices_ + e;
+      known_[pair] = asked_[pair] != 0 && s.devices[d].seniority <= s.devices[e].seniority ? 1 : 0;
+    }
+  }
+  for (std::size_t via = 0; via < devices_; ++via) {
+    for (std::size_t d = 0; d < devices_; ++d) {
+      if (known_[d * devices_ + via] == 0) continue;
+      for (std::size_t e = 0; e < devices_; ++e) known_[d * devices_ + e] |= known_[via * devices_ + e];
+    }
+  }
+}
+
+std::vector<std::pair<DeviceId, DeviceId>> Seniority::unasked(const State& s) {
+  find_pairs(s);
+  follow_on(s);
+  std::vector<std::pair<DeviceId, DeviceId>> pairs;
+  for (std::size_t d = 0; d < devices_; ++d) {
+    for (std::size_t e = d + 1; e < devices_; ++e) {
+      const bool both_run = semantics::running(s, DeviceId(d)) && semantics::running(s, DeviceId(e));
+      const bool known = (known_[d * devices_ + e] | known_[e * devices_ + d]) != 0;
+      if (both_run && !known) pairs.emplace_back(d, e);
+    }
+  }
+  return pairs;
 }
 
 }  // namespace cairn::explore

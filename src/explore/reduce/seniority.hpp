@@ -5,6 +5,7 @@
 #include <compare>
 #include <cstddef>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 #include "cairn/state.hpp"
@@ -23,6 +24,10 @@ class Seniority {
   /// Replaces the order by the flattest that agrees with it on every pair that may be asked for. Equal for states that
   /// differ in nothing else. True where that changed it.
   bool level(State& s);
+
+  /// Pairs of devices that are up or held in the settled state `s`: those of which nobody will ask who is senior, nor
+  /// can tell from the pairs that may be asked for.
+  [[nodiscard]] std::vector<std::pair<DeviceId, DeviceId>> unasked(const State& s);
 
   /// Whether it may ever be asked which of two devices of parts that no cable joins came up first, where d is starting
   /// in the settled state `s` and e comes up whenever it may.
@@ -53,6 +58,7 @@ class Seniority {
   void find_meetings(const State& s);
   void keep(DeviceId d, DeviceId e);
   bool find_levels(State& s) const;
+  void follow_on(const State& s);
 
   const semantics::World& world_;
   std::size_t devices_;
@@ -65,6 +71,7 @@ class Seniority {
   std::vector<DeviceId> candidates_;  ///< seniors first
   std::vector<Pair> pairs_;
   std::vector<std::uint8_t> asked_;  ///< per pair
+  std::vector<std::uint8_t> known_;  ///< per pair: that the first is senior or equal follows from those that are asked
 };
 
 }  // namespace cairn::explore

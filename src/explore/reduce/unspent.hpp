@@ -17,9 +17,12 @@ class Unspent {
   /// Takes out of the budget what can never be spent from the settled state `s` on. True where that changed it.
   bool strike_off(State& s) const;
 
- private:
+  /// From the settled state `s` on, if omissions are left: one may happen.
   [[nodiscard]] bool may_omit(const State& s) const;
+  /// From the settled state `s` on: a start may complete.
   [[nodiscard]] bool may_start(const State& s) const;
+
+ private:
 
   std::vector<StepId> steps_;  ///< that may be omitted
   std::vector<StepId> all_steps_;
