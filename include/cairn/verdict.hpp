@@ -66,10 +66,11 @@ struct Settled {
   std::string not_by_facts;        ///< by states, where facts were tried: why they do not do
   bool any_number = false;  ///< by facts: they hold however many faults strike, of the kinds that may strike at all
   bool reduced = false;     ///< by states: those that make no difference were left out (docs/reductions.md)
+  bool unclear = false;     ///< by states, reduced: evaluated again, but the formulas could not tell of all of them
   std::size_t length = 0;   ///< by unrolling: no run has more events than this
   /// By refutation: replayed, and the constraints are satisfied by these events. By facts: every reachable state was
-  /// visited too, and agrees. By states: the set was evaluated again with the formulas. Always by two writings of the
-  /// semantics.
+  /// visited too, and agrees. By states: the set was evaluated again with the formulas; where it is reduced, each state
+  /// for all that differ from it in what is never asked. Always by two writings of the semantics.
   bool confirmed = false;
 };
 

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -22,6 +23,13 @@ struct Way {
   std::vector<std::string> names;
 };
 
+std::string_view evaluated_again(const Settled& settled) {
+  if (settled.unclear) return "; evaluated again with the formulas, which could not tell of all of them";
+  if (!settled.confirmed) return "; not evaluated again with the formulas";
+  if (!settled.reduced) return ", and evaluated again with the formulas";
+  return "; evaluated again with the formulas, each for all that differ from it in what is never asked";
+}
+
 std::string way_of(const PropertyVerdict& p) {
   const Settled& settled = p.settled;
   switch (settled.by) {
@@ -35,9 +43,8 @@ std::string way_of(const PropertyVerdict& p) {
                          : p.explored == 0 ? "; no state was visited"
                                            : "; not every state was visited");
     case Settled::By::states:
-      return fmt::format(
-          "every state visited{}{}", settled.reduced ? ", but for those that make no difference" : "",
-          settled.confirmed ? ", and evaluated again with the formulas" : "; not evaluated again with the formulas");
+      return fmt::format("every state visited{}{}", settled.reduced ? ", but for those that make no difference" : "",
+                         evaluated_again(settled));
     case Settled::By::unrolling:
       return fmt::format("by constraints on runs of up to {}, which no run exceeds{}", counted(settled.length, "event"),
                          settled.confirmed ? "; every state visited agrees" : "");

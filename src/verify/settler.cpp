@@ -267,6 +267,7 @@ void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts)
                   : confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
   for (PropertyVerdict* verdict : verdicts) {
     verdict->settled.confirmed = again.outcome == Outcome::agrees;
+    verdict->settled.unclear = again.outcome == Outcome::unclear;
     if (again.outcome == Outcome::differs) {
       claim_nothing(told(world_, faults_, *again.difference), *verdict);
     }
