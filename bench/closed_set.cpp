@@ -2,8 +2,8 @@
 //
 //     bench_closed_set [--reduced] PROCEDURE...
 //
-// With --reduced what is never asked is forgotten (docs/reductions.md, orders apart), and the set is confirmed as one of
-// partial states.
+// With --reduced what is never asked is forgotten (docs/reductions.md, orders apart), and the set is confirmed as one
+// of partial states.
 //
 // Each is done a few times, in turn; the shortest times are told. Properties with and without faults are asked by
 // themselves, as `cairn prove` does. What the exploration refutes is left out. Writing the formulas of a model down as
@@ -55,8 +55,8 @@ void measure(const std::string& file, const semantics::World& world, const Fault
   constexpr std::uint64_t any_number = std::numeric_limits<std::uint64_t>::max();
   for (int i = 0; i < times && (i == 0 || all_in_all.seconds() < long_enough); ++i) {
     const explore::Watch first;
-    const explore::Exploration found = explore::explore(
-        world, faults, asked, no_limits, {.reductions = reduced ? forgetting : Reductions::none()});
+    const explore::Exploration found =
+        explore::explore(world, faults, asked, no_limits, {.reductions = reduced ? forgetting : Reductions::none()});
     exploring = std::min(exploring, first.seconds());
     if (!found.every_state_visited) {
       fmt::print("{:<32} all is refuted before every state is visited\n", file);
@@ -67,15 +67,14 @@ void measure(const std::string& file, const semantics::World& world, const Fault
       if (!answer.refutation) kept.push_back(answer.asked);
     }
     const explore::Watch second;
-    confirmation = reduced ? verify::confirm_reduced_set(world, faults, kept, *found.visited, forgetting, any_number,
-                                                         no_limits)
-                           : verify::confirm_closed_set(world, faults, kept, *found.visited, any_number, no_limits);
+    confirmation =
+        reduced ? verify::confirm_reduced_set(world, faults, kept, *found.visited, forgetting, any_number, no_limits)
+                : verify::confirm_closed_set(world, faults, kept, *found.visited, any_number, no_limits);
     confirming = std::min(confirming, second.seconds());
   }
   const solver::SetEffort& effort = confirmation.effort;
   fmt::print("{:<32} {:>9} {:>9} {:>9} {:>10.2f} {:>11.2f} {:>6.2f}  {}\n", file, effort.states, effort.events,
-             effort.passes, exploring * 1e3, confirming * 1e3, confirming / exploring,
-             name_of(confirmation.outcome));
+             effort.passes, exploring * 1e3, confirming * 1e3, confirming / exploring, name_of(confirmation.outcome));
 }
 
 }  // namespace

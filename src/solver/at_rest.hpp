@@ -19,9 +19,9 @@ class ColdStart {
   ColdStart(system::Moves& moves, const system::Coding& coding);
 
   struct Outcome {
-    system::Block missed;   ///< rows after whose cold start the goal does not hold
-    system::Block endless;  ///< rows after whose cold start the passes do not come to an end
-    system::Block unclear;  ///< rows of partial states of which neither is known, nor that all is well
+    system::Block missed;                ///< rows after whose cold start the goal does not hold
+    system::Block endless;               ///< rows after whose cold start the passes do not come to an end
+    system::Block unclear;               ///< rows of partial states of which neither is known, nor that all is well
     std::vector<std::uint64_t> reached;  ///< the rows that the passes lead to
   };
   /// \param rows  `count` rows of the evaluator's kind, at most system::most_rows

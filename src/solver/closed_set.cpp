@@ -240,8 +240,9 @@ class Confirmer {
     for (const Waiting& each : from) targets_.push_back(each.target);
     // What is in the set is settled and not bad: it is looked at in its turn.
     const RowSet::Outside outside = table_.outside(rows_.data(), from.size(), targets_);
-    for_each_row(outside.may_be, from.size(),
-                 [&](std::size_t at) { stirred_.push({from[at], event, 0}, row(at), words_); });
+    for_each_row(outside.may_be, from.size(), [&](std::size_t at) {
+      stirred_.push({from[at], event, 0}, row(at), words_);
+    });
   }
 
   // Carries out a pass on the stirred rows, as long as there are `enough` of them.
@@ -308,8 +309,7 @@ class Confirmer {
       rows_ = std::move(outcome.reached);
       const auto afterwards = [&](Kind kind) {
         return [&, kind](std::size_t at) {
-          return Difference{
-              kind, set_.at(at_rest_[base + at]), {{Event::Kind::cold_start, 0}}, asked, values(row(at))};
+          return Difference{kind, set_.at(at_rest_[base + at]), {{Event::Kind::cold_start, 0}}, asked, values(row(at))};
         };
       };
       judge(outcome.endless, outcome.endless, count, afterwards(Kind::endless));
@@ -379,9 +379,8 @@ SetConfirmation confirm_closed_set(system::Moves& moves, StateSet& set, const st
   return Confirmer(moves, coding, set, rows, RowKind::whole, asked, most, ask).run();
 }
 
-SetConfirmation confirm_partial_set(system::Moves& moves, PartialStateSet& set,
-                                    const std::vector<AskedProperty>& asked, std::uint64_t most,
-                                    const AskLimits& ask) {
+SetConfirmation confirm_partial_set(system::Moves& moves, PartialStateSet& set, const std::vector<AskedProperty>& asked,
+                                    std::uint64_t most, const AskLimits& ask) {
   const system::Coding coding(moves.space, moves.domains);
   std::vector<Event> events;
   for (const system::Move& move : moves.events) events.push_back(move.event);

@@ -73,7 +73,7 @@ RowSet::Outside PartialRows::outside(const std::uint64_t* rows, std::size_t coun
   const std::size_t words = coding_.words();
   Outside out;
   for (std::size_t i = 0; i < count; ++i) {
-    std::uint64_t open = 0;                                          // known there, and not here
+    std::uint64_t open = 0;                                             // known there, and not here
     std::uint64_t differ = targets[i] < size() ? 0 : std::uint64_t{1};  // known in both, and not the same
     for (std::size_t w = 0; differ == 0 && w < words; ++w) {
       const std::uint64_t* const row = rows + i * 2 * words;

@@ -173,8 +173,8 @@ void RowProgram::run(const std::uint64_t* rows, std::size_t count, std::span<Blo
   turn_out(scratch.slices, after, words_, count);
 }
 
-void RowProgram::run_partial(const std::uint64_t* rows, std::size_t count, std::span<Rails> flags,
-                             std::uint64_t* after, Scratch& scratch) const {
+void RowProgram::run_partial(const std::uint64_t* rows, std::size_t count, std::span<Rails> flags, std::uint64_t* after,
+                             Scratch& scratch) const {
   const std::size_t stride = 2 * words_;
   turn_in(rows, stride, count, scratch.slices);
   turn_in(rows + words_, stride, count, scratch.unknown);

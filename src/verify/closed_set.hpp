@@ -23,9 +23,8 @@ namespace cairn::verify {
 /// in what was forgotten alone, and that these are closed and break nothing is asked of them all.
 [[nodiscard]] solver::SetConfirmation confirm_reduced_set(const semantics::World& world, const FaultBudget& faults,
                                                           const std::vector<AskedProperty>& asked,
-                                                          const explore::Visited& visited,
-                                                          const Reductions& reductions, std::uint64_t most,
-                                                          const explore::Guard& guard);
+                                                          const explore::Visited& visited, const Reductions& reductions,
+                                                          std::uint64_t most, const explore::Guard& guard);
 
 /// The difference in words, for a bug report: what either writing says, and in which state.
 [[nodiscard]] std::string told(const semantics::World& world, const FaultBudget& faults,

@@ -79,9 +79,9 @@ TEST_CASE("a reduced set is confirmed, and stands for more states than it has") 
   for (const Entry& entry : sound.set.entries) {
     for (const VariableId v : entry.unknown) ++unknown[sound.kind(v)];
   }
-  for (const auto kind : {Variable::Kind::senior, Variable::Kind::number, Variable::Kind::priority,
-                          Variable::Kind::enabled, Variable::Kind::side, Variable::Kind::operational_side,
-                          Variable::Kind::left}) {
+  for (const auto kind :
+       {Variable::Kind::senior, Variable::Kind::number, Variable::Kind::priority, Variable::Kind::enabled,
+        Variable::Kind::side, Variable::Kind::operational_side, Variable::Kind::left}) {
     CAPTURE(static_cast<int>(kind));
     CHECK(unknown[kind] > 0);
   }

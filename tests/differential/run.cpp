@@ -32,10 +32,10 @@ int main(int argc, char** argv) {
   const Contest contest = engines          ? states_and_constraints()
                           : sets && loners ? reduced_sets_and_formulas_of_loners(strict)
                           : sets           ? reduced_sets_and_formulas(strict)
-                          : loners     ? reduced_and_whole_of_loners()
-                          : jobs       ? one_and_several_jobs()
-                          : reductions ? reduced_and_whole()
-                                       : library_and_reference();
+                          : loners         ? reduced_and_whole_of_loners()
+                          : jobs           ? one_and_several_jobs()
+                          : reductions     ? reduced_and_whole()
+                                           : library_and_reference();
   const Tally tally = run_campaign(contest, models, seed, std::string(CAIRN_SOURCE_DIR) + "/tests/differential/found");
   fmt::print("{}", tally.text());
   return tally.disagreements.empty() ? 0 : 1;

@@ -20,6 +20,12 @@ std::vector<std::uint32_t> levels(const Run& run) {
   return levels;
 }
 
+using Pairs = std::vector<std::pair<DeviceId, DeviceId>>;
+
+Pairs unasked(const Run& run) {
+  return explore::Seniority(run.world()).unasked(run.state());
+}
+
 using Levels = std::vector<std::uint32_t>;
 
 }  // namespace
@@ -166,6 +172,38 @@ TEST_CASE("levels keep that two have been up equally long") {
   CHECK(asks(run, d[1], d[2]));
   CHECK_FALSE(asks(run, d[0], d[2]));
   CHECK(levels(run) == Levels{1, 2, 2});
+}
+
+TEST_CASE("a pair is unasked where both run, and neither it is asked nor follows from pairs that are") {
+  Leaders y;
+  const auto d = y.add_all({"yard-1", "yard-2", "yard-3", "yard-4"});
+  y.plug(d[0], d[1]);
+  y.plug(d[1], d[2]);
+  Run run(y.b);
+  run.settle();
+  REQUIRE_FALSE(asks(run, d[0], d[2]));  // yard-2 stands between them
+  const Pairs none_reaches_yard_4{{d[0], d[3]}, {d[1], d[3]}, {d[2], d[3]}};
+  CHECK(unasked(run) == none_reaches_yard_4);
+  SUBCASE("also of two that have been up equally long") {
+    run.state()[d[2]].seniority = run.state()[d[1]].seniority;
+    CHECK(unasked(run) == none_reaches_yard_4);
+  }
+  SUBCASE("not of one that is down, whose order is known") {
+    run.state()[d[3]].power = Power::starting;
+    run.state()[d[3]].leader = {};
+    run.state()[d[3]].seniority = 0;
+    CHECK(unasked(run).empty());
+  }
+  SUBCASE("also of one that is held, which stands between nobody any more") {
+    run.state()[d[1]].power = Power::held;
+    run.state()[d[1]].leader = {};
+    CHECK(unasked(run) == Pairs{{d[0], d[1]}, {d[0], d[3]}, {d[1], d[2]}, {d[1], d[3]}, {d[2], d[3]}});
+  }
+  SUBCASE("all where the election has no tenure") {
+    y.b.platform().election = {};
+    Run other(y.b);
+    CHECK(unasked(other.settle()).size() == 6);
+  }
 }
 
 TEST_CASE("states that differ in nothing else get the same levels") {

@@ -88,6 +88,18 @@ TEST_CASE("a proof of nothing, and a question left open, say why") {
   CHECK(json["properties"][1].dump() == R"({"name":"no-split","verdict":"undecided","reason":"memory"})");
 }
 
+TEST_CASE("a proof by states says whether they were reduced") {
+  const Model model = quay("  - save: quay-1\n");
+  Report report = proved(model, asking(Property::no_split));
+  const auto settled = [&] { return Json::parse(render_json(model, report))["properties"][0]["settled"]; };
+  report.properties[0].settled = {};
+  CHECK_FALSE(settled().contains("reduced"));
+  report.properties[0].settled.reduced = true;
+  report.properties[0].settled.confirmed = true;
+  CHECK(settled()["reduced"] == true);
+  CHECK(settled()["confirmed"] == true);
+}
+
 TEST_CASE("times stand in the document only where they are asked for") {
   const Model model = quay("  - save: quay-1\n");
   Report report = proved(model, asking(Property::no_split));

@@ -180,3 +180,24 @@ TEST_CASE("a title cannot drive the terminal") {
   model.procedure.title = "red \x1b[31m";
   CHECK(render_text(model, proved(model)).find('\x1b') == std::string::npos);
 }
+
+TEST_CASE("of a proof by states it is told whether they were reduced, and whether they were evaluated again") {
+  const Model model = quay("  - save: quay-1\n");
+  Report report = proved(model, asking(Property::no_split));
+  Settled& settled = report.properties[0].settled;
+  settled = {};
+  CHECK(tells(render_text(model, report), "no-split: every state visited; not evaluated again with the formulas."));
+  settled.confirmed = true;
+  CHECK(tells(render_text(model, report), "no-split: every state visited, and evaluated again with the formulas."));
+  settled.reduced = true;
+  CHECK(tells(render_text(model, report),
+              "every state visited, but for those that make no difference; evaluated again with the formulas, each for "
+              "all that differ from it in what is never asked."));
+  settled.confirmed = false;
+  CHECK(tells(render_text(model, report),
+              "every state visited, but for those that make no difference; not evaluated again with the formulas."));
+  settled.unclear = true;
+  CHECK(tells(render_text(model, report),
+              "every state visited, but for those that make no difference; evaluated again with the formulas, which "
+              "could not tell of all of them."));
+}

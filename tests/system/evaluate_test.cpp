@@ -128,8 +128,9 @@ TEST_CASE("three-valued logic is Kleene's strong one") {
   const Term a = terms.variable("a");
   const Term b = terms.variable("b");
   const Term c = terms.variable("c");
-  const Program program(terms, std::vector{a, b, c},
-                        std::vector{!a, terms.both(a, b), terms.either(a, b), terms.differ(a, b), terms.choose(a, b, c)});
+  const Program program(
+      terms, std::vector{a, b, c},
+      std::vector{!a, terms.both(a, b), terms.either(a, b), terms.differ(a, b), terms.choose(a, b, c)});
   // Digit l of the number, in base 3: 0 fails, 1 holds, 2 is not known.
   constexpr std::array<std::size_t, 3> thirds{1, 3, 9};
   std::vector<Rails> in(3);
@@ -149,10 +150,17 @@ TEST_CASE("three-valued logic is Kleene's strong one") {
     const std::size_t z = lane / 9;
     const std::array<std::size_t, 5> expected{
         x == 2 ? 2U : 1U - x,
-        x == 0 || y == 0 ? 0U : x == 1 && y == 1 ? 1U : 2U,
-        x == 1 || y == 1 ? 1U : x == 0 && y == 0 ? 0U : 2U,
+        x == 0 || y == 0   ? 0U
+        : x == 1 && y == 1 ? 1U
+                           : 2U,
+        x == 1 || y == 1   ? 1U
+        : x == 0 && y == 0 ? 0U
+                           : 2U,
         x == 2 || y == 2 ? 2U : x ^ y,
-        x == 1 ? y : x == 0 ? z : y == z ? y : 2U,
+        x == 1   ? y
+        : x == 0 ? z
+        : y == z ? y
+                 : 2U,
     };
     for (std::size_t o = 0; o < 5; ++o) {
       CAPTURE(lane);

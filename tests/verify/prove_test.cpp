@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <chrono>
+#include <string>
 
 #include "cairn/load.hpp"
 #include "support/model_builder.hpp"
@@ -116,4 +117,42 @@ TEST_CASE("5.k where a run need not end, nothing is claimed but what is refuted"
   CHECK(report.properties[1].verdict == Verdict::undecided);
   CHECK(report.properties[1].reason == Reason::contradiction);
   CHECK(report.properties[1].contradiction.find("e and f restart one another") != std::string::npos);
+}
+
+TEST_CASE("a proof from a reduced set is evaluated again, up to as many states as the call allows") {
+  ModelBuilder b;
+  b.platform().election = {ElectionKey::tenure};
+  std::vector<DeviceId> yard;
+  for (int i = 1; i <= 9; ++i) yard.push_back(b.device("yard-" + std::to_string(i), {.tenure = 10 - i}));
+  b.keep({yard.front()});
+  b.faults({.crashes = 3});
+  ProveOptions options;
+  options.engine = Engine::explore;
+  options.properties = {{Property::no_clash, 0}};
+  const auto settled = [&] { return prove(b.model(), options).value().properties.front(); };
+  const PropertyVerdict whole = settled();
+  REQUIRE(whole.verdict == Verdict::proved);
+  CHECK_FALSE(whole.settled.reduced);
+  CHECK(whole.settled.confirmed);
+  options.confirm_limit = 0;
+  const PropertyVerdict reduced = settled();
+  CHECK(reduced.settled.reduced);
+  CHECK_FALSE(reduced.settled.confirmed);
+  REQUIRE(reduced.explored * 2 < whole.explored);
+  options.confirm_limit = reduced.explored;
+  const PropertyVerdict confirmed = settled();
+  CHECK(confirmed.verdict == Verdict::proved);
+  CHECK(confirmed.settled.reduced);
+  CHECK(confirmed.settled.confirmed);
+  CHECK_FALSE(confirmed.settled.unclear);
+  options.confirm_limit = reduced.explored - 1;
+  CHECK_FALSE(settled().settled.confirmed);
+  SUBCASE("but not where orders were left out: those sets are not closed") {
+    options.confirm_limit = reduced.explored;
+    options.reductions = Reductions::all();
+    const PropertyVerdict of_orders = settled();
+    CHECK(of_orders.verdict == Verdict::proved);
+    CHECK(of_orders.settled.reduced);
+    CHECK_FALSE(of_orders.settled.confirmed);
+  }
 }

@@ -23,7 +23,6 @@ class Unspent {
   [[nodiscard]] bool may_start(const State& s) const;
 
  private:
-
   std::vector<StepId> steps_;  ///< that may be omitted
   std::vector<StepId> all_steps_;
   bool breaks_start_;  ///< a cable that breaks may take somebody down who starts again
