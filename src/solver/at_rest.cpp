@@ -4,6 +4,8 @@
 #include <array>
 #include <numeric>
 
+#include "solver/blocks.hpp"
+
 namespace cairn::solver {
 
 using system::Block;
@@ -14,30 +16,10 @@ namespace {
 
 constexpr Block none{};
 
-bool any(const Block& block) {
-  return std::any_of(block.words.begin(), block.words.end(), [](std::uint64_t word) { return word != 0; });
-}
-
 Block first_rows(std::size_t count) {
   Block rows;
-  for (std::size_t i = 0; i < count; ++i) rows.words[i / 64] |= std::uint64_t{1} << i % 64;
+  for (std::size_t i = 0; i < count; ++i) insert(rows, i);
   return rows;
-}
-
-Block both(const Block& a, const Block& b) {
-  Block block;
-  for (std::size_t g = 0; g < block.words.size(); ++g) block.words[g] = a.words[g] & b.words[g];
-  return block;
-}
-
-Block without(const Block& a, const Block& b) {
-  Block block;
-  for (std::size_t g = 0; g < block.words.size(); ++g) block.words[g] = a.words[g] & ~b.words[g];
-  return block;
-}
-
-void add(Block& to, const Block& more) {
-  for (std::size_t g = 0; g < to.words.size(); ++g) to.words[g] |= more.words[g];
 }
 
 // What is known of Booleans: of Blocks, everything.
@@ -55,10 +37,10 @@ Block surely_holds(const Rails& rails) {
 }
 
 void let_hold(Block& block, std::size_t place) {
-  block.words[place / 64] |= std::uint64_t{1} << place % 64;
+  insert(block, place);
 }
 void let_hold(Rails& rails, std::size_t place) {
-  let_hold(rails.may_hold, place);
+  insert(rails.may_hold, place);
   rails.may_fail.words[place / 64] &= ~(std::uint64_t{1} << place % 64);
 }
 
@@ -84,12 +66,12 @@ ColdStart::Outcome ColdStart::run(RowEvaluator& evaluator, const std::uint64_t* 
       ++passes;
     });
     const Block unsettled = evaluator.holds(0);
-    add(outcome.unclear, both(outcome.endless, without(evaluator.may_hold(0), unsettled)));
+    insert(outcome.unclear, both(outcome.endless, without(evaluator.may_hold(0), unsettled)));
     outcome.endless = both(outcome.endless, unsettled);
   }
   evaluator.run(goal_, outcome.reached.data(), count, nullptr);
   outcome.missed = without(evaluator.holds(0), outcome.unclear);
-  add(outcome.unclear, without(evaluator.may_hold(0), outcome.missed));
+  insert(outcome.unclear, without(evaluator.may_hold(0), outcome.missed));
   return outcome;
 }
 

@@ -8,7 +8,9 @@
 
 #include "solver/at_rest.hpp"
 #include "solver/row_set.hpp"
+#include "solver/set_judge.hpp"
 #include "solver/set_programs.hpp"
+#include "solver/stirred.hpp"
 
 namespace cairn::solver {
 
@@ -16,50 +18,6 @@ using system::Block;
 using system::most_rows;
 
 namespace {
-
-/// A state of the set in which an event is to be taken, and the hint where it leads.
-struct Waiting {
-  std::uint32_t state;
-  std::uint32_t target;
-};
-
-/// Rows that an event left outside the set, so that passes follow.
-struct Stirred {
-  struct Origin {
-    Waiting from;
-    std::uint32_t event;
-    std::uint32_t passes;
-  };
-  std::vector<Origin> origins;
-  std::vector<std::uint64_t> rows;
-
-  void push(const Origin& origin, const std::uint64_t* row, std::size_t words) {
-    origins.push_back(origin);
-    rows.insert(rows.end(), row, row + words);
-  }
-  /// Takes the last `count` out: their rows go to `out`.
-  std::vector<Origin> pop(std::size_t count, std::size_t words, std::vector<std::uint64_t>& out) {
-    std::vector<Origin> last(origins.end() - static_cast<std::ptrdiff_t>(count), origins.end());
-    out.assign(rows.end() - static_cast<std::ptrdiff_t>(count * words), rows.end());
-    origins.resize(origins.size() - count);
-    rows.resize(rows.size() - count * words);
-    return last;
-  }
-};
-
-bool is_set(const Block& rows, std::size_t row) {
-  return (rows.words[row / 64] >> row % 64 & 1) != 0;
-}
-
-Block both(Block a, const Block& b) {
-  for (std::size_t g = 0; g < a.words.size(); ++g) a.words[g] &= b.words[g];
-  return a;
-}
-
-Block but_for(Block a, const Block& b) {
-  for (std::size_t g = 0; g < a.words.size(); ++g) a.words[g] &= ~b.words[g];
-  return a;
-}
 
 /// Does the work; ends by an exception where there is something to tell before the end.
 class Confirmer {
@@ -73,13 +31,13 @@ class Confirmer {
         kind_(kind),
         asked_(asked),
         most_(most),
-        ask_(ask),
+        judge_(ask),
         evaluator_(coding, kind),
         words_(evaluator_.words()) {}
 
   SetConfirmation run() {
     try {
-      if (set_.size() > std::min(most_, RowSet::most_rows)) end(SetConfirmation::Outcome::too_large);
+      if (set_.size() > std::min(most_, RowSet::most_rows)) judge_.end(SetConfirmation::Outcome::too_large);
       check_first_alone();
       read_in();
       check_first();
@@ -89,52 +47,30 @@ class Confirmer {
       for (std::uint32_t event = 0; event < waiting_.size(); ++event) take(event, 1);
       pass(1);
       look_at_rest();
-      if (told_.doubt) end(SetConfirmation::Outcome::unclear);
-    } catch (const Over&) {
+      if (judge_.told().doubt) judge_.end(SetConfirmation::Outcome::unclear);
+    } catch (const SetJudge::Over&) {
     } catch (const std::bad_alloc&) {
-      told_.outcome = SetConfirmation::Outcome::stopped;
-      told_.reason = Reason::memory;
+      judge_.told().outcome = SetConfirmation::Outcome::stopped;
+      judge_.told().reason = Reason::memory;
     }
-    return std::move(told_);
+    return std::move(judge_.told());
   }
 
  private:
-  struct Over {};
   using Kind = Difference::Kind;
   using Values = std::vector<std::optional<std::int64_t>>;
 
-  [[noreturn]] void end(SetConfirmation::Outcome outcome) {
-    told_.outcome = outcome;
-    throw Over();
-  }
-  [[noreturn]] void differ(Difference difference) {
-    told_.difference = std::move(difference);
-    end(SetConfirmation::Outcome::differs);
-  }
-  void ask_limits() {
-    const std::optional<Reason> met = ask_(table_.bytes());
-    if (!met) return;
-    told_.reason = *met;
-    end(SetConfirmation::Outcome::stopped);
-  }
+  void ask_limits() { judge_.ask_limits(table_.bytes()); }
 
-  /// Of rows for which something may be wrong: where it is sure to be, that is told, and it is over; else the first is
-  /// kept as a doubt. `what(row)` tells what is wrong.
-  template <class What>
-  void judge(const Block& perhaps, const Block& surely, std::size_t count, What what) {
-    for_each_row(perhaps, count, [&](std::size_t row) {
-      if (is_set(surely, row)) differ(what(row));
-      if (!told_.doubt) told_.doubt = what(row);
-    });
-  }
+  /// Of the flag of the run before.
   template <class What>
   void judge(std::size_t flag, std::size_t count, What what) {
-    judge(evaluator_.may_hold(flag), evaluator_.holds(flag), count, what);
+    judge_.judge(evaluator_.may_hold(flag), evaluator_.holds(flag), count, what);
   }
 
   // Depth zero: the initial state before, while and after it settles (4.6). All constants.
   void check_first_alone() {
-    if (moves_.first.unfinished != system::never) differ({Kind::endless, {}, {}, {}, {}});
+    if (moves_.first.unfinished != system::never) judge_.differ({Kind::endless, {}, {}, {}, {}});
     for (const AskedProperty& a : asked_) {
       if (speaks_of_goal(a.property)) continue;
       std::vector<system::Term> cases{broken_in(moves_.terms, moves_.first.end, moves_.first.end_derived, a.property)};
@@ -142,7 +78,7 @@ class Confirmer {
         cases.push_back(broken_in(moves_.terms, stage.state, stage.derived, a.property));
         cases.push_back(broken_by(moves_.terms, stage.state, stage.pass, a.property));
       }
-      if (moves_.terms.any(cases) != system::never) differ({Kind::broken, {}, {}, a, {}});
+      if (moves_.terms.any(cases) != system::never) judge_.differ({Kind::broken, {}, {}, a, {}});
     }
   }
 
@@ -153,10 +89,10 @@ class Confirmer {
     }
     const Difference missing{Kind::first_missing, {}, {}, {}, Values(values.begin(), values.end())};
     rows_.assign(words_, 0);
-    if (!coding_.write(values, rows_.data())) differ(missing);
+    if (!coding_.write(values, rows_.data())) judge_.differ(missing);
     const std::uint32_t first = 0;
     const RowSet::Outside outside = table_.outside(rows_.data(), 1, std::span(&first, 1));
-    judge(outside.may_be, outside.surely, 1, [&](std::size_t) { return missing; });
+    judge_.judge(outside.may_be, outside.surely, 1, [&](std::size_t) { return missing; });
   }
 
   void read_in() {
@@ -166,9 +102,9 @@ class Confirmer {
       ask_limits();
       const std::size_t count = std::min<std::uint64_t>(most_rows, set_.size() - base);
       const std::optional<std::uint64_t> strange = table_.read_in(count);
-      if (strange) differ({Kind::strange, set_.at(*strange), {}, {}, {}});
+      if (strange) judge_.differ({Kind::strange, set_.at(*strange), {}, {}, {}});
     }
-    told_.effort.states = set_.size();
+    judge_.told().effort.states = set_.size();
   }
 
   // Up to most_rows states of the set, from `base` on.
@@ -183,7 +119,8 @@ class Confirmer {
     const Block at_rest = evaluator_.holds(1);
     for_each_row(at_rest, count, [&](std::size_t row) { at_rest_.push_back(number(base + row)); });
     for (const AskedProperty& a : asked_) {
-      if (asks_complete_at_rest(a)) judge(but_for(evaluator_.may_hold(1), at_rest), {}, count, in_set(Kind::broken, a));
+      if (asks_complete_at_rest(a))
+        judge_.judge(without(evaluator_.may_hold(1), at_rest), {}, count, in_set(Kind::broken, a));
     }
     std::size_t flag = 2;
     for (const AskedProperty& a : programs_->in_place().asked) judge(flag++, count, in_set(Kind::broken, a));
@@ -193,7 +130,7 @@ class Confirmer {
       for_each_row(happens, count, [&](std::size_t row) {
         waiting_[event].push_back({number(base + row), table_.target(row, event)});
       });
-      judge(but_for(evaluator_.may_hold(flag), happens), {}, count, [&](std::size_t row) {
+      judge_.judge(without(evaluator_.may_hold(flag), happens), {}, count, [&](std::size_t row) {
         return Difference{Kind::leads_out, set_.at(base + row), {moves_.events[event].event}, {}, {}};
       });
     }
@@ -209,7 +146,7 @@ class Confirmer {
     std::vector<std::uint32_t> same(count);
     std::iota(same.begin(), same.end(), number(base));
     const RowSet::Outside outside = table_.outside(rows_.data(), count, same);
-    judge(outside.may_be, outside.surely, count, [&](std::size_t row) {
+    judge_.judge(outside.may_be, outside.surely, count, [&](std::size_t row) {
       return Difference{Kind::unsettled, set_.at(base + row), {}, {}, {}};
     });
   }
@@ -231,7 +168,7 @@ class Confirmer {
     rows_.resize(from.size() * words_);
     for (std::size_t i = 0; i < from.size(); ++i) std::copy_n(table_[from[i].state], words_, row(i));
     evaluator_.run(taken.program, rows_.data(), from.size(), rows_.data());
-    told_.effort.events += from.size();
+    judge_.told().effort.events += from.size();
     for (std::size_t i = 0; i < taken.breaches.asked.size(); ++i) {
       judge(i, from.size(),
             [&](std::size_t at) { return after(Kind::broken, from[at], event, row(at), taken.breaches.asked[i]); });
@@ -259,7 +196,7 @@ class Confirmer {
     const std::size_t count = origins.size();
     const std::vector<std::uint64_t> before = rows_;
     evaluator_.run(programs_->pass(), before.data(), count, rows_.data());
-    told_.effort.passes += count;
+    judge_.told().effort.passes += count;
     const auto after_origin = [&](Kind kind, std::optional<AskedProperty> property) {
       return [&, kind, property](std::size_t at) {
         return after(kind, origins[at].from, origins[at].event, row(at), property);
@@ -276,11 +213,11 @@ class Confirmer {
     const RowSet::Outside outside = table_.outside(rows_.data(), count, targets_);
     // Another pass follows where this one was unsettled for sure; where that is not known, none may be needed.
     const Block unsettled = evaluator_.holds(0);
-    judge(but_for(outside.may_be, unsettled), but_for(outside.surely, evaluator_.may_hold(0)), count,
-          after_origin(Kind::leads_out, {}));
+    judge_.judge(without(outside.may_be, unsettled), without(outside.surely, evaluator_.may_hold(0)), count,
+                 after_origin(Kind::leads_out, {}));
     for_each_row(both(outside.may_be, unsettled), count, [&](std::size_t at) {
       const Stirred::Origin next{origins[at].from, origins[at].event, origins[at].passes + 1};
-      if (next.passes > moves_.space.devices() + 1) differ(after_origin(Kind::endless, {})(at));
+      if (next.passes > moves_.space.devices() + 1) judge_.differ(after_origin(Kind::endless, {})(at));
       stirred_.push(next, row(at), words_);
     });
   }
@@ -305,16 +242,16 @@ class Confirmer {
       const std::size_t count = std::min(most_rows, at_rest_.size() - base);
       std::vector<std::uint64_t> rows(count * words_);
       for (std::size_t i = 0; i < count; ++i) std::copy_n(table_[at_rest_[base + i]], words_, rows.data() + i * words_);
-      ColdStart::Outcome outcome = cold.run(evaluator_, rows.data(), count, told_.effort.passes);
+      ColdStart::Outcome outcome = cold.run(evaluator_, rows.data(), count, judge_.told().effort.passes);
       rows_ = std::move(outcome.reached);
       const auto afterwards = [&](Kind kind) {
         return [&, kind](std::size_t at) {
           return Difference{kind, set_.at(at_rest_[base + at]), {{Event::Kind::cold_start, 0}}, asked, values(row(at))};
         };
       };
-      judge(outcome.endless, outcome.endless, count, afterwards(Kind::endless));
-      judge(outcome.missed, outcome.missed, count, afterwards(Kind::broken));
-      judge(outcome.unclear, {}, count, afterwards(Kind::broken));
+      judge_.judge(outcome.endless, outcome.endless, count, afterwards(Kind::endless));
+      judge_.judge(outcome.missed, outcome.missed, count, afterwards(Kind::broken));
+      judge_.judge(outcome.unclear, {}, count, afterwards(Kind::broken));
     }
   }
 
@@ -323,14 +260,14 @@ class Confirmer {
     for (const std::uint32_t state : at_rest_) {
       const auto fatal = losses.find_fatal(kind_, table_[state], [&](std::size_t count) {
         ask_limits();
-        told_.effort.losses += count;
-        if (told_.effort.losses > most_) end(SetConfirmation::Outcome::too_large);
+        judge_.told().effort.losses += count;
+        if (judge_.told().effort.losses > most_) judge_.end(SetConfirmation::Outcome::too_large);
       });
       if (!fatal) continue;
       Difference broken{Kind::broken, set_.at(state), {}, asked, {}};
       for (const CableId c : fatal->cables) broken.events.push_back({Event::Kind::broke, c.value});
-      if (fatal->sure) differ(std::move(broken));
-      if (!told_.doubt) told_.doubt = std::move(broken);
+      if (fatal->sure) judge_.differ(std::move(broken));
+      judge_.doubt(std::move(broken));
     }
   }
 
@@ -356,8 +293,7 @@ class Confirmer {
   RowKind kind_;
   const std::vector<AskedProperty>& asked_;
   std::uint64_t most_;
-  const AskLimits& ask_;
-  SetConfirmation told_;
+  SetJudge judge_;
 
   RowEvaluator evaluator_;
   std::size_t words_;  ///< of a row

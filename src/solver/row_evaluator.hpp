@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "solver/blocks.hpp"
 #include "system/rows.hpp"
 
 namespace cairn::solver {
@@ -35,10 +36,7 @@ class RowEvaluator {
 
   /// The rows for which the flag holds, however what is not known is chosen.
   [[nodiscard]] system::Block holds(std::size_t flag) const {
-    if (!partial_) return flags_[flag];
-    system::Block sure = rails_[flag].may_hold;
-    for (std::size_t g = 0; g < sure.words.size(); ++g) sure.words[g] &= ~rails_[flag].may_fail.words[g];
-    return sure;
+    return partial_ ? without(rails_[flag].may_hold, rails_[flag].may_fail) : flags_[flag];
   }
   /// The rows for which it is not known that the flag fails.
   [[nodiscard]] const system::Block& may_hold(std::size_t flag) const {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "solver/blocks.hpp"
+
 namespace cairn::solver {
 
 std::optional<std::uint64_t> WholeRows::read_in(std::size_t count) {
@@ -82,9 +84,8 @@ RowSet::Outside PartialRows::outside(const std::uint64_t* rows, std::size_t coun
       open |= known_there & row[words + w];
       differ |= known_there & ~row[words + w] & (row[w] ^ there[w]);
     }
-    const std::uint64_t bit = std::uint64_t{1} << i % 64;
-    if ((open | differ) != 0) out.may_be.words[i / 64] |= bit;
-    if (differ != 0) out.surely.words[i / 64] |= bit;
+    if ((open | differ) != 0) insert(out.may_be, i);
+    if (differ != 0) insert(out.surely, i);
   }
   return out;
 }
