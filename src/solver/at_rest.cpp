@@ -130,8 +130,9 @@ class Choices {
 }  // namespace
 
 template <class Word>
-std::optional<Losses::Fatal> Losses::find_fatal(std::vector<Word> inputs,
+std::optional<Losses::Fatal> Losses::find_fatal(std::vector<Word> state,
                                                 const std::function<void(std::size_t)>& foretell) const {
+  std::vector<Word> inputs = std::move(state);
   const auto known = breakable(inputs);
   if (!known) return Fatal{{}, false};
   const std::vector<std::uint32_t>& cables = *known;
@@ -162,7 +163,7 @@ std::optional<Losses::Fatal> Losses::find_fatal(std::vector<Word> inputs,
       });
       return found;
     };
-    if (const auto found = first_of(surely_holds(fatal), true)) return found;
+    if (auto found = first_of(surely_holds(fatal), true)) return found;
     if (!perhaps) perhaps = first_of(may_hold(fatal), false);
   }
   return perhaps;

@@ -87,7 +87,7 @@ class Confirmer {
     for (system::VariableId v = 0; v < moves_.space.size(); ++v) {
       values.push_back(moves_.first.end[v].cases().front().value);
     }
-    const Difference missing{Kind::first_missing, {}, {}, {}, Values(values.begin(), values.end())};
+    Difference missing{Kind::first_missing, {}, {}, {}, Values(values.begin(), values.end())};
     rows_.assign(words_, 0);
     if (!coding_.write(values, rows_.data())) judge_.differ(missing);
     const std::uint32_t first = 0;

@@ -151,16 +151,18 @@ class Figures(unittest.TestCase):
             with self.assertRaises(Failure, msg=end):
                 unrolling.read_unrolling(text.format(end), 18)
 
-    def judged(self, *lines):
+    def judged(self, *lines, times=confirm.TIMES):
         targets = tables.Targets()
-        quietly(confirm.judge_closed_sets, "append", lines, targets)
+        quietly(confirm.judge_closed_sets, "append", lines, targets, times)
         return len(targets.wrong)
 
     def test_closed_sets(self):
         line = "model.yaml                 {:>9}     77000     90000      20.00       {:.2f}   {:.2f}  {}"
         self.assertEqual(self.judged(line.format(20000, 30, 1.5, "agrees")), 0)
         self.assertEqual(self.judged(line.format(20000, 50, 2.5, "agrees")), 1)
-        self.assertEqual(self.judged(line.format(20000, 30, 1.5, "differs")), 1)
+        self.assertEqual(self.judged(line.format(20000, 50, 2.5, "agrees"), times=confirm.REDUCED_TIMES), 0)
+        for outcome in "differs", "unclear", "unfinished":
+            self.assertEqual(self.judged(line.format(20000, 30, 1.5, outcome)), 1)
         self.assertEqual(self.judged(line.format(20, 30, 1.5, "agrees")), 1, "a small set stands for nothing")
         self.assertEqual(self.judged("model.yaml all is refuted before every state is visited"), 1)
 
