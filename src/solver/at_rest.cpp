@@ -130,9 +130,8 @@ class Choices {
 }  // namespace
 
 template <class Word>
-std::optional<Losses::Fatal> Losses::find_fatal(std::vector<Word> state,
+std::optional<Losses::Fatal> Losses::find_fatal(std::vector<Word> inputs,
                                                 const std::function<void(std::size_t)>& foretell) const {
-  std::vector<Word> inputs = std::move(state);
   const auto known = breakable(inputs);
   if (!known) return Fatal{{}, false};
   const std::vector<std::uint32_t>& cables = *known;

@@ -50,7 +50,7 @@ class Losses {
  private:
   /// \tparam Word  Block or Rails
   template <class Word>
-  [[nodiscard]] std::optional<Fatal> find_fatal(std::vector<Word> state,
+  [[nodiscard]] std::optional<Fatal> find_fatal(std::vector<Word> inputs,
                                                 const std::function<void(std::size_t)>& foretell) const;
   /// Nothing where it is not known.
   template <class Word>
