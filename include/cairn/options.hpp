@@ -58,7 +58,7 @@ struct ProveOptions {
   std::optional<bool> mends;
   Engine engine = Engine::automatic;
   /// How many states one way of settling may visit to confirm what another has settled: a count, so that the same
-  /// question gets the same answer on every machine.
+  /// question gets the same answer on every machine. Sets of more states, of reductions too, are not evaluated again.
   std::uint64_t confirm_limit = 1'000'000;
   Reductions reductions;  ///< Of explorations.
   /// Threads that explore side by side, at least 1. Neither verdicts, lengths, the refutations chosen nor the states
