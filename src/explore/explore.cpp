@@ -32,7 +32,7 @@ class Search {
         store_(layout_.words()),
         sentry_(world),
         seen_(world) {
-    if (manner.reductions.orders && !asked.empty()) {
+    if (manner.reductions.orders) {
       orders_.emplace(world, budget, asked, [this] { return guard_.met(bytes_in_use()); });
     }
     for (const AskedProperty& a : asked) {

@@ -39,9 +39,11 @@ std::string way_of(const PropertyVerdict& p) {
       return fmt::format("proved by Z3 {}{}{}",
                          settled.facts.empty() ? "without any fact" : "from " + counted(settled.facts.size(), "fact"),
                          settled.any_number ? ", for any number of these faults" : "",
-                         settled.confirmed ? "; every state visited agrees"
-                         : p.explored == 0 ? "; no state was visited"
-                                           : "; not every state was visited");
+                         settled.confirmed && settled.reduced
+                             ? "; every state visited, but for those that make no difference, agrees"
+                         : settled.confirmed ? "; every state visited agrees"
+                         : p.explored == 0   ? "; no state was visited"
+                                             : "; not every state was visited");
     case Settled::By::states:
       return fmt::format("every state visited{}{}", settled.reduced ? ", but for those that make no difference" : "",
                          evaluated_again(settled));

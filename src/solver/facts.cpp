@@ -112,10 +112,21 @@ class FactsProver::Search {
     return false;
   }
 
-  /// Takes up candidates until they exclude the bad and every event keeps them.
+  /// Candidates that exclude the bad and that every event keeps: from below, which gives few; where that takes too many
+  /// questions, from above.
   void close() {
     relation_ = relation_of(taken_);
     if (relation_->obligations().begins_bad(asked_)) throw GivenUp{{}};
+    try {
+      close_from_below();
+    } catch (const GivenUp& end) {
+      if (!prover_.bounds_.from_above || questions_ < prover_.bounds_.questions) throw;
+      close_from_above();
+    }
+  }
+
+  /// Takes up one candidate after another.
+  void close_from_below() {
     hard_ = prover_.bounds_.hard;
     try {
       take_up();
@@ -123,6 +134,26 @@ class FactsProver::Search {
       take_up_helpers();
       take_up();
     }
+  }
+
+  /// Takes up all of them, and drops what an event loses until nothing is lost: the largest set that every event keeps.
+  /// Of that, what the answers lean on.
+  void close_from_above() {
+    questions_ = 0;
+    hard_.reset();
+    helpers_.clear();
+    taken_.clear();
+    for (std::size_t place = 0; place < all_.size(); ++place) {
+      if (all_[place].live) taken_.push_back(place);
+    }
+    relation_ = relation_of(taken_);
+    for (Places used; finds_loss(*relation_, taken_, taken_, used);) {
+      drop_lost(relation_->reader().after(relation_->reader().read(true)));
+    }
+    std::optional<Places> rest = leaned_on(*relation_, taken_);
+    if (!rest) throw GivenUp{{}};
+    taken_ = std::move(*rest);
+    relation_ = relation_of(taken_);
   }
 
   /// Takes up all that bounds values further than what was taken up: the more is folded away, the easier the questions.

@@ -32,6 +32,7 @@ void settle_by_unrolling(ByUnrolling& unrolling, const Limits& limits, PropertyV
 void tell(const solver::FactsProof& proof, const system::Space& space, PropertyVerdict& verdict) {
   verdict.verdict = Verdict::proved;
   verdict.settled.by = Settled::By::facts;
+  verdict.settled.not_by_facts.clear();
   verdict.settled.any_number = proof.any_number;
   for (const solver::Fact& fact : proof.facts) verdict.settled.facts.push_back(words_of(space, fact));
 }

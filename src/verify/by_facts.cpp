@@ -50,14 +50,17 @@ const ByFacts::Ground& ByFacts::ground() {
 
 void ByFacts::see(const explore::Exploration& all) {
   const explore::Visited& visited = *all.visited;
-  constexpr explore::StateIndex enough = 4'000;
-  State state = visited.any();
+  constexpr explore::StateIndex enough = 100'000;
+  constexpr explore::StateIndex enough_in_pairs = 4'000;
   const explore::StateIndex step = 1 + visited.size() / enough;
+  const explore::StateIndex step_in_pairs = step * (1 + visited.size() / step / enough_in_pairs);
+  State state = visited.any();
   for (explore::StateIndex i = 0; i < visited.size(); i += step) {
     visited.read(i, state);
-    see(state);
+    miner_.add(state, i % step_in_pairs == 0);
   }
   seen_all_ = all.every_state_visited;
+  from_above_ = all.orders_left_out;  // its set cannot be confirmed in another way
 }
 
 ByFacts::Candidates ByFacts::mined(std::size_t tier) {
@@ -105,7 +108,9 @@ bool ByFacts::offer_more(solver::FactsProver& prover, std::size_t& tier) {
 
 std::variant<solver::FactsProof, solver::NoFactsProof> ByFacts::prove(const AskedProperty& asked) {
   const Limits left = guard_.left();
-  solver::FactsProver prover(ground().subject, solvers_.searching(left), solvers_.judging(left), facts_bounds_of(left));
+  solver::FactsBounds bounds = facts_bounds_of(left);
+  bounds.from_above = from_above_;
+  solver::FactsProver prover(ground().subject, solvers_.searching(left), solvers_.judging(left), bounds);
   std::size_t tier = 0;
   offer_more(prover, tier);
   while (true) {

@@ -71,6 +71,7 @@ class ByFacts {
   explore::Guard guard_;
   TwoSolvers solvers_;
   bool seen_all_ = false;
+  bool from_above_ = false;
   std::optional<Ground> ground_;                             ///< made when it is needed
   std::array<std::optional<Candidates>, tiers> candidates_;  ///< the same
 };

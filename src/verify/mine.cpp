@@ -218,12 +218,12 @@ std::uint8_t Miner::place_of(VariableId v, std::int64_t value) {
   return static_cast<std::uint8_t>(place - known.begin());
 }
 
-void Miner::add(const State& s) {
+void Miner::add(const State& s, bool in_pairs) {
   Row row(space_.size());
   for (VariableId v = 0; v < space_.size(); ++v) row[v] = place_of(v, space_.read(s, v));
   Seen& seen = at_point_.try_emplace(s.done, Seen(space_.size(), 0)).first->second;
   for (VariableId v = 0; v < space_.size(); ++v) seen[v] |= std::uint64_t{1} << row[v];
-  rows_.push_back(std::move(row));
+  if (in_pairs) rows_.push_back(std::move(row));
 }
 
 std::vector<std::int64_t> Miner::values(VariableId v, std::uint64_t seen) const {
@@ -269,7 +269,7 @@ std::vector<Miner::Guard> Miner::guards_between_steps() const {
 
 std::vector<Fact> Miner::single() const {
   std::vector<Fact> facts;
-  if (rows_.empty()) return facts;
+  if (at_point_.empty()) return facts;
   const Seen always = seen_where({});
   for (VariableId v = 0; v < space_.size(); ++v) {
     if (is_told(v)) facts.push_back(within({v, values(v, always[v])}));

@@ -33,7 +33,8 @@ class Miner {
  public:
   explicit Miner(const system::Space& space);
 
-  void add(const State& s);
+  /// \param in_pairs  whether it is also looked at for what two variables have in common, which takes far longer
+  void add(const State& s, bool in_pairs = true);
 
   /// Which values each variable takes at all, once a step is done, until it is done, and between a step and the one
   /// that directly follows it.

@@ -82,10 +82,27 @@ void Settler::by_states(const Verdicts& asked) {
 void Settler::by_reduced_states(const Verdicts& asked, const Verdicts& verdicts) {
   std::vector<Verdicts> searches = searched_together(verdicts);
   std::vector<Found> found = searched(searches);
+  std::vector<explore::Exploration> explored;
+  Verdicts open;
   for (std::size_t i = 0; i < searches.size(); ++i) {
     if (found[i].failure) std::rethrow_exception(found[i].failure);
-    take_reduced(taken(std::move(found[i]), searches[i]), asked, searches[i]);
+    explored.push_back(take_reduced(taken(std::move(found[i]), searches[i]), searches[i]));
+    open.insert(open.end(), searches[i].begin(), searches[i].end());
   }
+  if (explored.front().orders_left_out && options_.engine == Engine::automatic) by_facts_of_orders(open);
+  for (std::size_t i = 0; i < searches.size(); ++i) {
+    std::erase_if(searches[i], [&](PropertyVerdict* v) { return std::ranges::find(open, v) == open.end(); });
+    conclude(explored[i], asked, searches[i]);
+  }
+}
+
+// A set that orders were left out of is not closed, so that it cannot be confirmed as it is. But it shows each part of
+// the devices in all that it goes through, where nothing else is asked of it than the states at rest: what is drawn
+// from that, and kept by every event of the full relation, is a proof.
+void Settler::by_facts_of_orders(Verdicts& verdicts) {
+  if (verdicts.empty()) return;
+  const explore::Exploration shown = taken(explored({}, options_.reductions, guard_), {});
+  if (shown.every_state_visited) by_facts(shown, verdicts);
 }
 
 // One search goes about in several threads by itself, unless it leaves orders out: then several go side by side.
@@ -97,7 +114,6 @@ std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searc
   crew.run(searches.size(), [&](std::size_t i, Crew::Worker worker) {
     try {
       found[i] = explored(searches[i], options_.reductions, worker == 0 ? guard : silent);
-      if (found[i].all->orders_left_out) found[i].all->visited.reset();  // room for the others
     } catch (...) {
       found[i].failure = std::current_exception();
     }
@@ -105,17 +121,17 @@ std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searc
   return found;
 }
 
-void Settler::take_reduced(explore::Exploration all, const Verdicts& asked, Verdicts& left) {
-  take_refutations(all, left);
-  if (all.orders_left_out && !left.empty() && may_be_vacuous_by_orders(all, left)) {
-    Reductions in_every_order = options_.reductions;
-    in_every_order.orders = false;
-    all = taken(explored(left, in_every_order, guard_), left);
-    if (all.answers.front().refutation) {
-      throw Contradiction("orders that make no difference were left out, and a breach was missed");
-    }
+// What is left open is left in `verdicts`.
+explore::Exploration Settler::take_reduced(explore::Exploration all, Verdicts& verdicts) {
+  take_refutations(all, verdicts);
+  if (!all.orders_left_out || verdicts.empty() || !may_be_vacuous_by_orders(all, verdicts)) return all;
+  Reductions in_every_order = options_.reductions;
+  in_every_order.orders = false;
+  all = taken(explored(verdicts, in_every_order, guard_), verdicts);
+  if (all.answers.front().refutation) {
+    throw Contradiction("orders that make no difference were left out, and a breach was missed");
   }
-  conclude(all, asked, left);
+  return all;
 }
 
 // All that asks states at rest, and each of the others by itself; where no order is left out, all of them.
@@ -226,6 +242,7 @@ void Settler::by_facts(const explore::Exploration& all, Verdicts& verdicts) {
     tell(*proof, facts.space(), *verdict);
     yield_.proofs.push_back({verdict->asked, faults_, proof->facts});
     verdict->settled.confirmed = all.every_state_visited;
+    verdict->settled.reduced = all.reduced;
     verdict->vacuous = vacuity_of(all, verdict->asked.property);
   }
   verdicts = left;
@@ -241,7 +258,7 @@ std::variant<solver::FactsProof, solver::NoFactsProof> Settler::proved(ByFacts& 
 
 // Whether a proof would hold of nothing (6.e) is not known before every state is visited.
 bool Settler::may_be_vacuous(const explore::Exploration& all, Property property) const {
-  return !all.every_state_visited && !vacuity_of(all, property).empty();
+  return (!all.every_state_visited || all.orders_left_out) && !vacuity_of(all, property).empty();
 }
 
 void Settler::take_proofs(const explore::Exploration& all, const Verdicts& verdicts) {

@@ -24,6 +24,7 @@ Orders::Orders(const semantics::World& world, const FaultBudget& budget, const s
   everyone_.look_at(semantics::initial_state(world, budget));
   for (std::size_t i = 0; i < world.device_count(); ++i) everyone_.join(DeviceId(i), DeviceId(0));
   for (const AskedProperty& a : asked) (speaks_of_goal(a.property) ? at_rest_ : on_the_way_) = true;
+  at_rest_ = at_rest_ || asked.empty();
   for (std::size_t i = 0; i < world.steps().size(); ++i) {
     if (world.steps()[i].verb == Verb::check) checks_.emplace_back(i);
   }

@@ -18,7 +18,8 @@ namespace cairn::explore {
 /// ask keep every state at rest, and how many events lead there.
 class Orders {
  public:
-  /// \param asked  what is searched for: a state may be left without events where it can no longer break any of it
+  /// \param asked  what is searched for: a state may be left without events where it can no longer break any of it; of
+  ///               nothing, every state at rest
   /// \param ask    asked now and then, while parts are explored
   Orders(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
          AskLimits ask);
