@@ -1,30 +1,30 @@
 #include "base/crew.hpp"
 
+#include <new>
+#include <system_error>
+
 namespace cairn {
 
-Crew::Crew(unsigned size) {
+// A small crew does all that a large one does.
+Crew::Crew(unsigned most) {
   try {
-    for (Worker worker = 1; worker < size; ++worker) {
-      threads_.emplace_back([this, worker] { serve(worker); });
+    while (size() < most) {
+      threads_.emplace_back([this, worker = size()] { serve(worker); });
     }
-  } catch (...) {
-    dismiss();
-    throw;
+  } catch (const std::system_error&) {  // no further thread is granted
+    return;
+  } catch (const std::bad_alloc&) {  // there is no room for one
+    return;
   }
 }
 
 Crew::~Crew() {
-  dismiss();
-}
-
-void Crew::dismiss() {
   {
     const std::scoped_lock lock(mutex_);
     over_ = true;
   }
   begun_.notify_all();
   for (std::thread& thread : threads_) thread.join();
-  threads_.clear();
 }
 
 void Crew::run(std::size_t tasks, const Work& work) {

@@ -18,9 +18,9 @@ class Crew {
   using Worker = unsigned;
   using Work = std::function<void(std::size_t task, Worker worker)>;
 
-  /// \param size  how many work side by side, at least 1; the caller of run() is one of them
-  /// \throws std::system_error  where the system grants no thread
-  explicit Crew(unsigned size);
+  /// \param most  how many work side by side, at least 1; the caller of run() is one of them. Where the system grants
+  ///              fewer threads, as many as it grants
+  explicit Crew(unsigned most);
   Crew(const Crew&) = delete;
   Crew& operator=(const Crew&) = delete;
   ~Crew();
@@ -36,7 +36,6 @@ class Crew {
 
   void serve(Worker worker);
   void work_off(Worker worker, Lock& lock);
-  void dismiss();
 
   std::mutex mutex_;
   std::condition_variable begun_, ended_;

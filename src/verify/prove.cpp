@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <future>
+#include <system_error>
 
 #include "verify/emptiness.hpp"
 #include "verify/question.hpp"
@@ -57,16 +58,23 @@ class Prover {
     const bool side_by_side = both && options_.jobs > 1;
     Settler faultless(world_, options_, question_.faults, no_faults_, side_by_side ? silent : guard);
     Settler faulty(world_, options_, question_.faults, question_.faults, guard);
-    if (side_by_side) {
-      std::future<void> other = std::async(std::launch::async, [&] { faultless.settle(without); });
-      faulty.settle(with_faults);
-      other.get();
-    } else {
-      if (!without.empty()) faultless.settle(without);
-      if (!with_faults.empty()) faulty.settle(with_faults);
-    }
+    std::future<void> other;
+    if (side_by_side) other = in_a_thread([&] { faultless.settle(without); });
+    if (!other.valid() && !without.empty()) faultless.settle(without);
+    if (!with_faults.empty()) faulty.settle(with_faults);
+    if (other.valid()) other.get();
     take(faultless.yield());
     take(faulty.yield());
+  }
+
+  /// Not valid where the system grants no thread.
+  template <class Work>
+  static std::future<void> in_a_thread(Work work) {
+    try {
+      return std::async(std::launch::async, work);
+    } catch (const std::system_error&) {
+      return {};
+    }
   }
 
   void take(const Settler::Yield& yield) {
