@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <chrono>
+#include <system_error>
 #include <utility>
 
 namespace cairn::solver {
@@ -17,7 +18,12 @@ constexpr Seconds between_looks{0.02};
 }  // namespace
 
 Watcher::Watcher(Task task) : task_(std::move(task)) {
-  if (task_.interrupt != nullptr || task_.seconds || task_.megabytes) thread_ = std::thread([this] { watch(); });
+  if (task_.interrupt == nullptr && !task_.seconds && !task_.megabytes) return;
+  try {
+    thread_ = std::thread([this] { watch(); });
+  } catch (const std::system_error&) {  // a thread that is not granted wants its room for a stack
+    met_ = Cause::memory;
+  }
 }
 
 Watcher::~Watcher() {

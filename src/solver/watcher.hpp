@@ -27,6 +27,7 @@ class Watcher {
     std::function<void()> stop;                   ///< called from the thread; tells the solver to stop
   };
 
+  /// Where the system grants no thread, the limit of memory is met at once, and nobody is told to stop.
   explicit Watcher(Task task);
   Watcher(const Watcher&) = delete;
   Watcher& operator=(const Watcher&) = delete;

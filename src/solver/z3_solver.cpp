@@ -118,7 +118,7 @@ class Z3Solver final : public Solver {
       work();
     } catch (const z3::exception& e) {
       failed_ = true;
-      cause_ = Cause::failed;
+      cause_ = Z3_get_error_code(context_) == Z3_MEMOUT_FAIL ? Cause::memory : Cause::failed;
       complaint_ = e.what();
     }
   }
@@ -153,6 +153,8 @@ class Z3Solver final : public Solver {
     {
       const Watcher watcher({interrupt_, bounds.seconds, bounds.megabytes, [] { return Z3_get_estimated_alloc_size(); },
                              [this] { Z3_interrupt(context_); }});
+      cause_ = watcher.met();
+      if (cause_ == Cause::memory) return Outcome::unknown;
       answer = Z3_solver_check_assumptions(context_, solver_, static_cast<unsigned>(assumed.size()), assumed.data());
       context_.check_error();
       cause_ = watcher.met();

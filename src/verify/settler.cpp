@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <new>
 #include <utility>
 
 #include "base/contradiction.hpp"
@@ -11,6 +12,7 @@
 #include "verify/by_constraints.hpp"
 #include "verify/by_unrolling.hpp"
 #include "verify/closed_set.hpp"
+#include "verify/solver_limits.hpp"
 #include "verify/vacuity.hpp"
 
 namespace cairn::verify {
@@ -57,7 +59,18 @@ void Settler::settle(const Verdicts& verdicts) {
   } catch (const Contradiction& contradiction) {
     yield_.empty.add_nothing();
     claim_nothing_more(contradiction.what(), verdicts);
+  } catch (const std::bad_alloc&) {
+    yield_.empty.add_nothing();
+    for (PropertyVerdict* verdict : verdicts) {
+      const bool by_facts = verdict->verdict == Verdict::proved && verdict->settled.by == Settled::By::facts;
+      if (verdict->verdict != Verdict::refuted && !by_facts) leave_for_want_of_memory(*verdict);
+    }
   }
+}
+
+void Settler::leave_for_want_of_memory(PropertyVerdict& verdict) {
+  leave_undecided(solver::Cause::memory, {}, verdict);
+  verdict.vacuous.clear();
 }
 
 // What is refuted stands: it was replayed.
@@ -222,30 +235,36 @@ void Settler::by_facts(const explore::Exploration& all, Verdicts& verdicts) {
   Limits limits = guard_.left();
   // The states would do by themselves; time has to be left for their confirmation, and for other questions.
   if (all.every_state_visited && limits.seconds) *limits.seconds /= 2;
-  ByFacts facts(model_, faults_, limits);
-  facts.see(all);
   Verdicts left;
-  for (PropertyVerdict* verdict : verdicts) {
-    const Property property = verdict->asked.property;
-    const bool may_be_endless = !all.every_state_visited && !ends_for_sure(model_);
-    if (may_be_vacuous(all, property) || (may_be_endless && speaks_of_goal(property))) {
-      left.push_back(verdict);
-      continue;
+  try {
+    ByFacts facts(model_, faults_, limits);
+    facts.see(all);
+    while (!verdicts.empty()) {
+      if (!is_proved_by_facts(facts, all, *verdicts.front())) left.push_back(verdicts.front());
+      verdicts.erase(verdicts.begin());
     }
-    const auto answer = proved(facts, *verdict);
-    const auto* proof = std::get_if<solver::FactsProof>(&answer);
-    if (proof == nullptr) {
-      verdict->settled.not_by_facts = words_of(std::get<solver::NoFactsProof>(answer));
-      left.push_back(verdict);
-      continue;
-    }
-    tell(*proof, facts.space(), *verdict);
-    yield_.proofs.push_back({verdict->asked, faults_, proof->facts});
-    verdict->settled.confirmed = all.every_state_visited;
-    verdict->settled.reduced = all.reduced;
-    verdict->vacuous = vacuity_of(all, verdict->asked.property);
+  } catch (const std::bad_alloc&) {  // whatever the solvers are at then is not to be believed
+    leave_for_want_of_memory(*verdicts.front());
   }
-  verdicts = left;
+  verdicts.insert(verdicts.begin(), left.begin(), left.end());
+}
+
+bool Settler::is_proved_by_facts(ByFacts& facts, const explore::Exploration& all, PropertyVerdict& verdict) {
+  const Property property = verdict.asked.property;
+  const bool may_be_endless = !all.every_state_visited && !ends_for_sure(model_);
+  if (may_be_vacuous(all, property) || (may_be_endless && speaks_of_goal(property))) return false;
+  const auto answer = proved(facts, verdict);
+  const auto* proof = std::get_if<solver::FactsProof>(&answer);
+  if (proof == nullptr) {
+    verdict.settled.not_by_facts = words_of(std::get<solver::NoFactsProof>(answer));
+    return false;
+  }
+  tell(*proof, facts.space(), verdict);
+  yield_.proofs.push_back({verdict.asked, faults_, proof->facts});
+  verdict.settled.confirmed = all.every_state_visited;
+  verdict.settled.reduced = all.reduced;
+  verdict.vacuous = vacuity_of(all, property);
+  return true;
 }
 
 std::variant<solver::FactsProof, solver::NoFactsProof> Settler::proved(ByFacts& facts, PropertyVerdict& verdict) {
@@ -292,20 +311,27 @@ void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts)
 }
 
 void Settler::by_constraints(const Verdicts& verdicts) {
-  ByFacts facts(model_, faults_, guard_.left());
-  ByUnrolling unrolling(model_, faults_);
-  for (PropertyVerdict* verdict : verdicts) {
-    {
-      const Timed timed(*this, &Timing::solving, {verdict});
-      const SolverWork by_facts = facts.work();
-      const SolverWork by_unrolling = unrolling.work();
-      auto proof = settle_by_constraints(facts, unrolling, guard_.left(), *verdict);
-      verdict->cost.solving.add(facts.work().since(by_facts));
-      verdict->cost.solving.add(unrolling.work().since(by_unrolling));
-      if (proof) yield_.proofs.push_back({verdict->asked, faults_, std::move(proof->facts)});
-    }
-    if (verdict->verdict == Verdict::refuted) take_refutation(Trace(verdict->events), *verdict);
+  std::size_t settled = 0;
+  try {
+    ByFacts facts(model_, faults_, guard_.left());
+    ByUnrolling unrolling(model_, faults_);
+    for (; settled < verdicts.size(); ++settled) by_constraints(facts, unrolling, *verdicts[settled]);
+  } catch (const std::bad_alloc&) {  // whatever the solvers are at then is not to be believed
+    for (; settled < verdicts.size(); ++settled) leave_for_want_of_memory(*verdicts[settled]);
   }
+}
+
+void Settler::by_constraints(ByFacts& facts, ByUnrolling& unrolling, PropertyVerdict& verdict) {
+  {
+    const Timed timed(*this, &Timing::solving, {&verdict});
+    const SolverWork by_facts = facts.work();
+    const SolverWork by_unrolling = unrolling.work();
+    auto proof = settle_by_constraints(facts, unrolling, guard_.left(), verdict);
+    verdict.cost.solving.add(facts.work().since(by_facts));
+    verdict.cost.solving.add(unrolling.work().since(by_unrolling));
+    if (proof) yield_.proofs.push_back({verdict.asked, faults_, std::move(proof->facts)});
+  }
+  if (verdict.verdict == Verdict::refuted) take_refutation(Trace(verdict.events), verdict);
 }
 
 // Both ways must agree on verdict, length and vacuity; where one is undecided, the other stands, not confirmed.

@@ -13,6 +13,7 @@
 #include "explore/explore.hpp"
 #include "semantics/world.hpp"
 #include "verify/by_facts.hpp"
+#include "verify/by_unrolling.hpp"
 #include "verify/emptiness.hpp"
 #include "verify/told_proofs.hpp"
 
@@ -55,6 +56,7 @@ class Settler {
   };
 
   static void claim_nothing_more(const std::string& why, const Verdicts& verdicts);
+  static void leave_for_want_of_memory(PropertyVerdict& verdict);
   void by_states(const Verdicts& asked);
   void by_reduced_states(const Verdicts& asked, const Verdicts& verdicts);
   [[nodiscard]] std::vector<Verdicts> searched_together(const Verdicts& verdicts) const;
@@ -70,11 +72,13 @@ class Settler {
   void take_refutations(const explore::Exploration& all, Verdicts& verdicts);
   void take_refutation(const Trace& events, PropertyVerdict& verdict);
   void by_facts(const explore::Exploration& all, Verdicts& verdicts);
+  [[nodiscard]] bool is_proved_by_facts(ByFacts& facts, const explore::Exploration& all, PropertyVerdict& verdict);
   [[nodiscard]] std::variant<solver::FactsProof, solver::NoFactsProof> proved(ByFacts& facts, PropertyVerdict& verdict);
   [[nodiscard]] bool may_be_vacuous(const explore::Exploration& all, Property property) const;
   void take_proofs(const explore::Exploration& all, const Verdicts& verdicts);
   void confirm(const explore::Exploration& all, const Verdicts& verdicts);
   void by_constraints(const Verdicts& verdicts);
+  void by_constraints(ByFacts& facts, ByUnrolling& unrolling, PropertyVerdict& verdict);
   void compare(const Verdicts& verdicts);
   [[nodiscard]] std::string endless_run(const std::vector<DeviceId>& devices) const;
   [[nodiscard]] std::string vacuity_of(const explore::Exploration& all, Property property) const;
