@@ -44,10 +44,10 @@ class Guard {
   }
 
   /// The same limits, counted from the same time, for one of `several` who work side by side: each gets its part of the
-  /// memory.
+  /// memory for states.
   [[nodiscard]] Guard for_one_of(std::size_t several) const {
     Guard other = *this;
-    if (limits_.megabytes) other.limits_.megabytes = std::max<std::uint64_t>(1, *limits_.megabytes / several);
+    other.sharers_ *= several;
     return other;
   }
   /// The same for another thread than the one that progress is reported from.
@@ -57,7 +57,8 @@ class Guard {
     return other;
   }
 
-  /// The limits that are left for what begins now.
+  /// The limits that are left for what begins now. Of memory it is all, whoever shares it: they are for solvers, which
+  /// are held to what all of the process has in use (solver::Bounds).
   [[nodiscard]] Limits left() const {
     Limits left = limits_;
     if (left.seconds) left.seconds = std::max(0.0, *left.seconds - watch_.seconds());
@@ -68,7 +69,9 @@ class Guard {
   [[nodiscard]] std::optional<Reason> met(std::uint64_t bytes) const {
     if (interrupted()) return Reason::interrupted;
     if (limits_.seconds && watch_.seconds() >= *limits_.seconds) return Reason::time;
-    if (limits_.megabytes && bytes / 1'000'000 >= *limits_.megabytes) return Reason::memory;
+    if (limits_.megabytes && bytes / 1'000'000 >= std::max<std::uint64_t>(1, *limits_.megabytes / sharers_)) {
+      return Reason::memory;
+    }
     return {};
   }
 
@@ -80,6 +83,7 @@ class Guard {
 
  private:
   Limits limits_;
+  std::uint64_t sharers_ = 1;  ///< of the memory
   std::function<void(const Progress&)> progress_;
   Watch watch_;
 };
