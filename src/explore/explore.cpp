@@ -78,9 +78,12 @@ class Search {
 
   [[nodiscard]] bool ended_early() const { return stopped_ || cut_short_; }
 
+  [[nodiscard]] std::size_t count_open() const {
+    return static_cast<std::size_t>(std::ranges::count_if(questions_, &Question::open));
+  }
+
   [[nodiscard]] bool finished() const {
-    return observer_ == nullptr && !questions_.empty() &&
-           std::none_of(questions_.begin(), questions_.end(), [](const Question& q) { return q.open(); });
+    return observer_ == nullptr && !questions_.empty() && count_open() == 0;
   }
 
   // Expands layers_[depth_] up to layers_[depth_ + 1], which stands at the end of layers_.
@@ -109,7 +112,7 @@ class Search {
 
   // Orders ask parts that they have explored before, and an observer wants to see one event after the other.
   [[nodiscard]] bool is_worth_a_crew(StateIndex states) const {
-    return jobs_ > 1 && states >= 4 * stretch_ && observer_ == nullptr && !orders_;
+    return jobs_ > 1 && states / 4 >= stretch_ && observer_ == nullptr && !orders_;
   }
 
   // What the scouts bring is taken over in the order in which expand_alone() would have come to it, with the same
@@ -119,6 +122,7 @@ class Search {
       crew_.emplace(jobs_);
       vanguard_.emplace(world_, expander_, store_, layout_.words(), stretch_, *crew_);
     }
+    const std::size_t open = count_open();
     for (const Stretch& stretch : vanguard_->explore(next_, end, open_at_rest(), sentry_, seen_, any_limit())) {
       if (next_ % stretch_ == 0 && must_stop()) return;
       if (stretch.eventful || store_.size() + stretch.hashes.size() >= look_again_) {
@@ -126,7 +130,7 @@ class Search {
       } else {
         take_over(stretch);
       }
-      if (ended_early() || finished()) return;
+      if (ended_early() || count_open() != open) return;
     }
   }
 
