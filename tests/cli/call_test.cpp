@@ -72,6 +72,11 @@ TEST_CASE("a value that does not fit its option") {
   CHECK(prove({"--time-limit", "inf"}) == "cairn: --time-limit: seconds are wanted, 0 or more, not `inf`");
   CHECK(prove({"--time-limit", "nan"}) == "cairn: --time-limit: seconds are wanted, 0 or more, not `nan`");
   CHECK(prove({"--memory-limit", "0"}) == "cairn: --memory-limit: a whole number of 1 or more is wanted, not `0`");
+  for (const std::string wrong : {"0", "-1", "257", "two", "1.5", "18446744073709551617"}) {
+    CHECK(prove({"--jobs", wrong}) == "cairn: --jobs: a whole number from 1 to 256 is wanted, not `" + wrong + "`");
+  }
+  CHECK(prove({"--jobs="}) == "cairn: --jobs needs a value");
+  CHECK(prove({"--jobs", "1", "--jobs", "2"}) == "cairn: --jobs is given more than once");
   CHECK(prove({"--format", "xml"}) == "cairn: --format: `text` or `json` is wanted, not `xml`");
   CHECK(prove({"--format"}) == "cairn: --format needs a value");
   CHECK(prove({"--crashes", "1", "--crashes", "2"}) == "cairn: --crashes is given more than once");

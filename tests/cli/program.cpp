@@ -4,6 +4,7 @@
 #include <fcntl.h>
 #include <poll.h>
 #include <pty.h>
+#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -42,6 +43,10 @@ Channel new_pipe() {
   std::vector<char*> environment;
   for (const auto& variable : start.environment) environment.push_back(const_cast<char*>(variable.c_str()));
   environment.push_back(nullptr);
+  if (start.address_space != 0) {
+    const rlimit limit{start.address_space, start.address_space};
+    if (setrlimit(RLIMIT_AS, &limit) != 0) _exit(98);
+  }
   execve(CAIRN_PROGRAM, arguments.data(), environment.data());
   _exit(99);
 }

@@ -2,6 +2,7 @@
 /// The program as its caller sees it: started with arguments, watched until it ends.
 #pragma once
 
+#include <cstdint>
 #include <functional>
 #include <string>
 #include <vector>
@@ -20,6 +21,7 @@ struct Start {
   std::vector<std::string> environment = {};  ///< NAME=VALUE, on top of an otherwise empty environment
   std::string output_file = {};               ///< standard output goes there instead
   bool close_output = false;                  ///< nobody reads standard output
+  std::uint64_t address_space = 0;            ///< bytes, where it is limited
   bool on_terminal = false;                   ///< output and errors are one terminal; `out` holds what it shows
   /// Called with the process id once the program runs.
   std::function<void(int)> meanwhile = {};

@@ -11,6 +11,7 @@
 
 #include "cli/program.hpp"
 #include "report/quay.hpp"
+#include "support/allocator.hpp"
 
 using namespace cairn::test;
 
@@ -45,6 +46,27 @@ TEST_CASE("exit statuses are those of sysexits(3) and of a POSIX shell, where th
   // EX_SOFTWARE, "internal software error"; POSIX.1-2017, shell 2.8.2: a status over 128 for a signal.
   CHECK(EX_SOFTWARE == 70);
   CHECK(128 + SIGINT == 130);
+}
+
+TEST_CASE("where the address space is small, what is settled stands and the rest is undecided by memory" *
+          doctest::skip(allocator_is_replaced)) {
+  const Workplace place;
+  const std::string path = place.write("endless.yaml", endless());
+  for (const char* jobs : {"4", "64"}) {  // the stacks of 64 threads alone take more
+    CAPTURE(jobs);
+    Start start{{"prove", path, "--engine", "explore", "--format", "json", "--jobs", jobs, "--confirm-limit", "0",
+                 "--reduce", "none", "--property", "no-clash", "--property", "no-split"}};
+    start.address_space = 60'000'000;
+    const Ran ran = run(start);
+    CHECK(ran.err.empty());
+    CHECK(ran.status == 1);
+    const auto document = nlohmann::json::parse(ran.out);
+    CHECK(document["properties"][0]["verdict"] == "undecided");
+    CHECK(document["properties"][0]["reason"] == "memory");
+    CHECK(document["properties"][1]["verdict"] == "refuted");
+    start.arguments.resize(start.arguments.size() - 2);
+    CHECK(run(start).status == 3);
+  }
 }
 
 TEST_CASE("0 where all is proved, 1 where something is refuted, 3 where something is left open") {
