@@ -82,9 +82,7 @@ class Search {
     return static_cast<std::size_t>(std::ranges::count_if(questions_, &Question::open));
   }
 
-  [[nodiscard]] bool finished() const {
-    return observer_ == nullptr && !questions_.empty() && count_open() == 0;
-  }
+  [[nodiscard]] bool finished() const { return observer_ == nullptr && !questions_.empty() && count_open() == 0; }
 
   // Expands layers_[depth_] up to layers_[depth_ + 1], which stands at the end of layers_.
   void expand_layer() {

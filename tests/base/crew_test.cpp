@@ -49,9 +49,8 @@ TEST_CASE("a crew works off one list after the other, and sees what the last one
   std::vector<std::uint64_t> sums(64, 0);
   for (std::uint64_t round = 1; round <= 2000; ++round) {
     const std::vector<std::uint64_t> before = sums;
-    crew.run(sums.size(), [&](std::size_t task, Crew::Worker) {
-      sums[task] = before[(task + 1) % before.size()] + round;
-    });
+    crew.run(sums.size(),
+             [&](std::size_t task, Crew::Worker) { sums[task] = before[(task + 1) % before.size()] + round; });
   }
   const std::uint64_t each = 2000 * 2001 / 2;
   CHECK(std::accumulate(sums.begin(), sums.end(), std::uint64_t{0}) == each * sums.size());
