@@ -37,7 +37,7 @@ TEST_CASE("every task is done once, whether there are more tasks than workers or
     CAPTURE(size);
     Crew crew(size);
     CHECK(crew.size() == size);
-    for (const std::size_t tasks : {0, 1, 2, 3, 7, 8, 9, 1000}) {
+    for (const std::size_t tasks : {0U, 1U, 2U, 3U, 7U, 8U, 9U, 1000U}) {
       CAPTURE(tasks);
       CHECK(each_once(crew, tasks));
     }
