@@ -64,8 +64,8 @@ struct ProveOptions {
   /// Threads that explore side by side, at least 1. Neither verdicts, lengths, the refutations chosen nor the states
   /// counted depend on it.
   unsigned jobs = 1;
-  /// States that a thread takes at a time, 1 or more; less than four times as many are left to one thread. Only how long
-  /// it takes depends on it.
+  /// States that a thread takes at a time, 1 or more; less than four times as many are left to one thread. Only how
+  /// long it takes depends on it.
   std::uint32_t stretch = 256;
   Limits limits;
   std::function<void(const Progress&)> progress;  ///< Called now and then, from the calling thread; may be empty.

@@ -61,19 +61,20 @@ void tell_solvers(Page& page, const Report& report, std::size_t name_width) {
 void tell_savings(Page& page, const Savings& savings) {
   if (savings.outcomes == 0) return;
   page.line();
-  page.paragraph(2, fmt::format("Events taken in the reduced explorations: {}. So many led to a state visited before, but "
-                                "for what is never asked:",
-                                grouped(savings.outcomes)));
+  page.paragraph(2,
+                 fmt::format("Events taken in the reduced explorations: {}. So many led to a state visited before, but "
+                             "for what is never asked:",
+                             grouped(savings.outcomes)));
   const auto tell = [&](std::string_view name, std::uint64_t spared) { page.entry(4, name, 12, grouped(spared)); };
   tell("seniority", savings.by_seniority);
   tell("settings", savings.by_settings);
   tell("budgets", savings.by_budgets);
   if (savings.events_left_out + savings.states_left + savings.states_alone == 0) return;
-  page.entry(4, "orders", 12,
-             fmt::format("events not taken: {}; states left as they are, since nothing asked can be broken from there "
-                         "on: {}; states of parts, visited to choose by: {}",
-                         grouped(savings.events_left_out), grouped(savings.states_left),
-                         grouped(savings.states_alone)));
+  page.entry(
+      4, "orders", 12,
+      fmt::format("events not taken: {}; states left as they are, since nothing asked can be broken from there "
+                  "on: {}; states of parts, visited to choose by: {}",
+                  grouped(savings.events_left_out), grouped(savings.states_left), grouped(savings.states_alone)));
 }
 
 }  // namespace

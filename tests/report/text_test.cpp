@@ -94,7 +94,8 @@ TEST_CASE("the cost is told property by property, with what solvers did and what
   CHECK(has(reduced, "    seniority   1,999\n"));
   CHECK(!has(reduced, "orders"));
   report.savings.states_left = 1;
-  CHECK(has(render_text(model, report, {false, true, true}), "orders      events not taken: 0; states left as they are"));
+  CHECK(
+      has(render_text(model, report, {false, true, true}), "orders      events not taken: 0; states left as they are"));
 }
 
 TEST_CASE("properties that break by the same events are told once") {
