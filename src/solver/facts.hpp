@@ -36,8 +36,8 @@ struct FactsBounds {
   /// Where these questions are not enough, as many more for the largest set of candidates that every event keeps: its
   /// proofs are long, and few of them are read.
   bool from_above = false;
-  std::uint64_t hard = 5'000;      ///< effort of a question above which all that bounds values is taken up as a help
-  std::uint64_t sparing = 2'000;   ///< effort of a question by which a fact is spared: it may be there to make it easy
+  std::uint64_t hard = 5'000;     ///< effort of a question above which all that bounds values is taken up as a help
+  std::uint64_t sparing = 2'000;  ///< effort of a question by which a fact is spared: it may be there to make it easy
   std::uint64_t minimising = 10'000;  ///< effort of all these questions
 };
 
