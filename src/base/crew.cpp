@@ -27,13 +27,23 @@ Crew::~Crew() {
   for (std::thread& thread : threads_) thread.join();
 }
 
-void Crew::run(std::size_t tasks, const Work& work) {
-  Lock lock(mutex_);
-  work_ = &work;
+void Crew::start(std::size_t tasks, Work work) {
+  const Lock lock(mutex_);
+  work_ = std::move(work);
   tasks_ = tasks;
   taken_ = done_ = 0;
   begun_.notify_all();
+}
+
+void Crew::finish() {
+  Lock lock(mutex_);
   work_off(0, lock);
+  ended_.wait(lock, [this] { return done_ == tasks_; });
+}
+
+void Crew::call_off() {
+  Lock lock(mutex_);
+  tasks_ = taken_;
   ended_.wait(lock, [this] { return done_ == tasks_; });
 }
 
@@ -48,7 +58,7 @@ void Crew::work_off(Worker worker, Lock& lock) {
   while (taken_ < tasks_) {
     const std::size_t task = taken_++;
     lock.unlock();
-    (*work_)(task, worker);
+    work_(task, worker);
     lock.lock();
     if (++done_ == tasks_) ended_.notify_one();
   }

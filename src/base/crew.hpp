@@ -7,6 +7,7 @@
 #include <functional>
 #include <mutex>
 #include <thread>
+#include <utility>
 #include <vector>
 
 namespace cairn {
@@ -29,7 +30,17 @@ class Crew {
 
   /// Calls `work` once for each task below `tasks`, in no order that could be relied on, and returns when all are done.
   /// What `work` has written is then seen by the caller. It must not throw.
-  void run(std::size_t tasks, const Work& work);
+  void run(std::size_t tasks, Work work) {
+    start(tasks, std::move(work));
+    finish();
+  }
+
+  /// The same in two halves, between which the caller does something else. Demands that the list before is finished, or
+  /// called off.
+  void start(std::size_t tasks, Work work);
+  void finish();
+  /// Instead of finish(): leaves out the tasks that nobody has begun.
+  void call_off();
 
  private:
   using Lock = std::unique_lock<std::mutex>;
@@ -40,7 +51,7 @@ class Crew {
   std::mutex mutex_;
   std::condition_variable begun_, ended_;
   bool over_ = false;
-  const Work* work_ = nullptr;
+  Work work_;
   std::size_t tasks_ = 0;
   std::size_t taken_ = 0;  ///< of the tasks
   std::size_t done_ = 0;   ///< of those taken

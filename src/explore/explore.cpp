@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <new>
 #include <set>
+#include <span>
 
 #include "explore/choose.hpp"
 #include "explore/cycles.hpp"
@@ -51,6 +52,7 @@ class Search {
     } catch (const std::bad_alloc&) {
       stopped_ = Reason::memory;
     }
+    vanguard_.reset();  // it may be out still, reading what goes now
     return result();
   }
 
@@ -114,22 +116,46 @@ class Search {
   }
 
   // What the scouts bring is taken over in the order in which expand_alone() would have come to it, with the same
-  // outcome to the last number. Where anything is to be decided, that is left to expand_alone().
+  // outcome to the last number, while they are out for more. Where anything is to be decided, that is left to
+  // expand_alone(), with the scouts called back.
   void expand_side_by_side(StateIndex end) {
     if (!vanguard_) {
       crew_.emplace(jobs_);
       vanguard_.emplace(world_, expander_, store_, layout_.words(), stretch_, *crew_);
     }
     const std::size_t open = count_open();
-    for (const Stretch& stretch : vanguard_->explore(next_, end, open_at_rest(), sentry_, seen_, any_limit())) {
-      if (next_ % stretch_ == 0 && must_stop()) return;
-      if (stretch.eventful || store_.size() + stretch.hashes.size() >= look_again_) {
-        expand_alone(stretch.end);
-      } else {
-        take_over(stretch);
+    send_out(next_, end);
+    while (vanguard_->is_out()) {
+      const std::span<const Stretch> stretches = vanguard_->bring_in();
+      make_room_for(stretches);
+      if (stretches.back().end < end) send_out(stretches.back().end, end);
+      for (const Stretch& stretch : stretches) {
+        if (!pass_over(stretch) || count_open() != open) return vanguard_->recall();
       }
-      if (ended_early() || count_open() != open) return;
+      if (!vanguard_->is_out() && next_ < end) send_out(next_, end);
     }
+  }
+
+  void send_out(StateIndex begin, StateIndex end) {
+    vanguard_->send_out(begin, end, open_at_rest(), sentry_, seen_, any_limit());
+  }
+
+  void make_room_for(std::span<const Stretch> stretches) {
+    std::uint64_t newcomers = 0;
+    for (const Stretch& stretch : stretches) newcomers += stretch.hashes.size();
+    store_.make_room(newcomers);
+  }
+
+  // False where the search ends early.
+  bool pass_over(const Stretch& stretch) {
+    if (next_ % stretch_ == 0 && must_stop()) return false;
+    if (stretch.eventful || store_.size() + stretch.hashes.size() >= look_again_) {
+      vanguard_->recall();
+      expand_alone(stretch.end);
+    } else {
+      take_over(stretch);
+    }
+    return !ended_early();
   }
 
   void take_over(const Stretch& stretch) {

@@ -25,8 +25,9 @@ inline void note_outcome(Savings& savings, const Forgotten& forgotten, bool visi
   if (forgotten.budgets) ++savings.by_budgets;
 }
 
-/// What came of expanding some states that follow one another.
-struct Stretch {
+/// What came of expanding some states that follow one another. Apart from others in memory, since different threads
+/// write to them.
+struct alignas(128) Stretch {
   /// The successors of a state, one after the other; those that nothing is to be done about are left out.
   struct Successor {
     StateIndex index;  ///< `newcomer`, or one that was stored before

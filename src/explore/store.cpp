@@ -7,6 +7,7 @@ namespace cairn::explore {
 namespace {
 
 constexpr std::uint64_t low_half = 0xffff'ffff;
+constexpr std::size_t fewest_slots = 1024;
 
 // At most 7 slots in 10 are taken, so that probes stay short.
 bool crowded(std::uint64_t states, std::uint64_t slots) {
@@ -15,7 +16,8 @@ bool crowded(std::uint64_t states, std::uint64_t slots) {
 
 }  // namespace
 
-Store::Store(std::size_t words) : words_(words), slots_(1024, 0) {}
+Store::Store(std::size_t words)
+    : words_(words), slots_(std::make_unique<std::atomic<std::uint64_t>[]>(fewest_slots)), slot_count_(fewest_slots) {}
 
 std::uint64_t Store::hash_of(const std::uint64_t* state) const {
   std::uint64_t hash = 0x9e37'79b9'7f4a'7c15;
@@ -27,9 +29,10 @@ std::uint64_t Store::hash_of(const std::uint64_t* state) const {
 }
 
 std::size_t Store::slot_of(const std::uint64_t* state, std::uint64_t hash) const {
-  const std::size_t mask = slots_.size() - 1;
+  const std::size_t mask = slot_count_ - 1;
   for (std::size_t slot = home_of(hash);; slot = (slot + 1) & mask) {
-    const std::uint64_t held = slots_[slot];
+    // With the number of a state comes the state, which was written before.
+    const std::uint64_t held = slots_[slot].load(std::memory_order_acquire);
     if (held == 0) return slot;
     if ((held ^ hash) >> 32 != 0) continue;
     if (std::equal(state, state + words_, (*this)[static_cast<StateIndex>((held & low_half) - 1)])) return slot;
@@ -38,8 +41,9 @@ std::size_t Store::slot_of(const std::uint64_t* state, std::uint64_t hash) const
 
 Store::Inserted Store::insert(const std::uint64_t* state, std::uint64_t hash) {
   std::size_t slot = slot_of(state, hash);
-  if (slots_[slot] != 0) return {static_cast<StateIndex>((slots_[slot] & low_half) - 1), false};
-  if (crowded(std::uint64_t{size_} + 1, slots_.size())) {
+  const std::uint64_t held = slots_[slot].load(std::memory_order_relaxed);
+  if (held != 0) return {static_cast<StateIndex>((held & low_half) - 1), false};
+  if (crowded(std::uint64_t{size_} + 1, slot_count_)) {
     grow();
     slot = slot_of(state, hash);
   }
@@ -48,36 +52,49 @@ Store::Inserted Store::insert(const std::uint64_t* state, std::uint64_t hash) {
   }
   const StateIndex index = size_++;
   std::copy_n(state, words_, chunks_.back().get() + (index % chunk_states) * words_);
-  slots_[slot] = (hash & ~low_half) | (std::uint64_t{index} + 1);
+  slots_[slot].store((hash & ~low_half) | (std::uint64_t{index} + 1), std::memory_order_release);
   return {index, true};
 }
 
 std::optional<StateIndex> Store::find(const std::uint64_t* state, std::uint64_t hash) const {
-  const std::uint64_t held = slots_[slot_of(state, hash)];
+  const std::uint64_t held = slots_[slot_of(state, hash)].load(std::memory_order_acquire);
   if (held == 0) return {};
   return static_cast<StateIndex>((held & low_half) - 1);
 }
 
+void Store::make_room(std::uint64_t more) {
+  while (crowded(size_ + more, slot_count_)) grow();
+  const std::size_t chunks = (size_ + more) / chunk_states + 1;
+  if (chunks > chunks_.capacity()) chunks_.reserve(std::max(chunks, 2 * chunks_.capacity()));
+}
+
 void Store::grow() {
-  std::vector<std::uint64_t> old(slots_.size() * 2, 0);
+  const std::size_t old_count = slot_count_;
+  auto old = std::make_unique<std::atomic<std::uint64_t>[]>(2 * old_count);  // where that fails, all stays as it was
   old.swap(slots_);
-  const std::size_t mask = slots_.size() - 1;
-  for (const std::uint64_t held : old) {
+  slot_count_ = 2 * old_count;
+  for (std::size_t i = 0; i < old_count; ++i) {
+    const std::uint64_t held = old[i].load(std::memory_order_relaxed);
     if (held == 0) continue;
     const std::uint64_t hash = hash_of((*this)[static_cast<StateIndex>((held & low_half) - 1)]);
     std::size_t slot = home_of(hash);
-    while (slots_[slot] != 0) slot = (slot + 1) & mask;
-    slots_[slot] = held;
+    while (slots_[slot].load(std::memory_order_relaxed) != 0) slot = (slot + 1) & (slot_count_ - 1);
+    slots_[slot].store(held, std::memory_order_relaxed);
   }
 }
 
+// By the number of states alone, so that a table that has grown ahead of its time makes no difference.
 std::uint64_t Store::bytes_with(std::uint64_t more) const {
   const std::uint64_t states = size_ + more;
   const std::uint64_t chunks = std::max<std::uint64_t>(chunks_.size(), states / chunk_states + 1);
-  std::uint64_t slots = slots_.size();
-  while (crowded(states, slots)) slots *= 2;
+  const auto slots_for = [](std::uint64_t count) {
+    std::uint64_t slots = fewest_slots;
+    while (crowded(count, slots)) slots *= 2;
+    return slots;
+  };
+  std::uint64_t slots = slots_for(states);
   // While the table grows, the old one is still there.
-  if (slots > slots_.size()) slots += slots / 2;
+  if (slots > slots_for(size_)) slots += slots / 2;
   return (chunks * chunk_states * words_ + slots) * sizeof(std::uint64_t);
 }
 

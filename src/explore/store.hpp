@@ -2,6 +2,8 @@
 /// The states visited so far: packed, numbered in the order of their discovery, found by hash.
 #pragma once
 
+#include <atomic>
+#include <cstddef>
 #include <cstdint>
 #include <limits>
 #include <memory>
@@ -12,8 +14,8 @@ namespace cairn::explore {
 
 using StateIndex = std::uint32_t;
 
-/// Grows by chunks that never move, beside one open-addressing table of numbers and hash tags. Several may read while
-/// nobody inserts.
+/// Grows by chunks that never move, beside one open-addressing table of numbers and hash tags. While one thread
+/// inserts, others may look up and read what they find, as long as there is room (make_room()).
 class Store {
  public:
   /// \param words  64-bit words a state, at least 1
@@ -34,8 +36,11 @@ class Store {
   /// Asks for the slot of a hash that will be looked up soon: in a large table each is out of reach.
   void foresee(std::uint64_t hash) const { __builtin_prefetch(&slots_[home_of(hash)]); }
 
+  /// So many further states will find room without the table growing, which nobody may look on at.
+  void make_room(std::uint64_t more);
+
   [[nodiscard]] const std::uint64_t* operator[](StateIndex index) const {
-    return chunks_[index / chunk_states].get() + (index % chunk_states) * words_;
+    return chunks_.data()[index / chunk_states].get() + (index % chunk_states) * words_;
   }
   [[nodiscard]] StateIndex size() const { return size_; }
 
@@ -49,14 +54,15 @@ class Store {
 
   /// The slot that holds `state`, or the free one where it belongs.
   [[nodiscard]] std::size_t slot_of(const std::uint64_t* state, std::uint64_t hash) const;
-  [[nodiscard]] std::size_t home_of(std::uint64_t hash) const { return (hash ^ hash >> 32) & (slots_.size() - 1); }
+  [[nodiscard]] std::size_t home_of(std::uint64_t hash) const { return (hash ^ hash >> 32) & (slot_count_ - 1); }
   void grow();
 
   std::size_t words_;
   StateIndex size_ = 0;
   std::vector<std::unique_ptr<std::uint64_t[]>> chunks_;
   /// 0 is free; else the upper half holds bits of the hash, the lower half the index plus 1. A power of two long.
-  std::vector<std::uint64_t> slots_;
+  std::unique_ptr<std::atomic<std::uint64_t>[]> slots_;
+  std::size_t slot_count_;
 };
 
 }  // namespace cairn::explore
