@@ -14,8 +14,8 @@ namespace {
 
 class PlainSearch final : public semantics::Watcher {
  public:
-  PlainSearch(const Model& model, Property property, const Forget& forget)
-      : world_(model), property_(property), forget_(forget) {}
+  PlainSearch(const Model& model, Property property, const Forget& forget, const Choose& choose)
+      : world_(model), property_(property), forget_(forget), choose_(choose) {}
 
   std::optional<std::size_t> run(const FaultBudget& faults) {
     reach(semantics::initial_state(world_, faults));
@@ -27,6 +27,7 @@ class PlainSearch final : public semantics::Watcher {
         const semantics::Derived derived = semantics::derive(world_, s);
         semantics::events_in(world_, s, derived, events);
         if (semantics::at_rest(s, events) && rest_is_wrong(s, derived)) return length;
+        choose_(s, events);
         for (const Event& event : events) {
           State next = s;
           const Refusal refusal = semantics::take(world_, next, derived, event);
@@ -61,6 +62,7 @@ class PlainSearch final : public semantics::Watcher {
   semantics::World world_;
   Property property_;
   const Forget& forget_;
+  const Choose& choose_;
   semantics::Scratch scratch_;
   std::vector<State> states_;
   bool broken_ = false;
@@ -68,8 +70,9 @@ class PlainSearch final : public semantics::Watcher {
 
 }  // namespace
 
-std::optional<std::size_t> plain_search(const Model& model, Property property, const Forget& forget) {
-  return PlainSearch(model, property, forget).run(model.procedure.faults);
+std::optional<std::size_t> plain_search(const Model& model, Property property, const Forget& forget,
+                                        const Choose& choose) {
+  return PlainSearch(model, property, forget, choose).run(model.procedure.faults);
 }
 
 }  // namespace cairn::test
