@@ -69,9 +69,11 @@ class Cairn:
         self.seconds = self.core = 0.0
 
     def prove(self, file, properties, options=()):
-        """Asks for these properties, or for those of the file where there are none."""
+        """Asks for these properties, or for those of the file where there are none; in one thread, unless the options say
+        how many, since the times of several side by side are not those of one."""
+        jobs = [] if "--jobs" in options else ["--jobs", "1"]
         command = [self.program, "prove", str(file), "--format", "json", "--timing", "--time-limit", str(self.time_limit),
-                   *options]
+                   *jobs, *options]
         for name in properties:
             command += ["--property", name]
         run = Run(command)

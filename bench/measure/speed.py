@@ -27,7 +27,7 @@ def call_seconds(command, times):
 
 
 def of_exploring(cairn, folder, targets):
-    explore = [cairn.program, "prove", *EXPLORING]
+    explore = [cairn.program, "prove", "--jobs", "1", *EXPLORING]
     small = write_model(folder, "append -n 4")
     targets.note("load, explore and print a small model", 1000 * call_seconds([*explore, str(small)], 25), "ms", 20)
     long_one = write_model(folder, "grow -n 2 -k 13")
