@@ -49,6 +49,7 @@ std::optional<std::uint64_t> PartialRows::read_in(std::size_t count) {
     if (!writer_.write(s, row) && !within(s)) return base + i;
     for (const system::VariableId v : unknown_) {
       const system::Coding::Field& field = coding_.field(v);
+      if (field.width == 0) continue;  // of one value, which is known
       const std::uint64_t mask = ((std::uint64_t{1} << field.width) - 1) << field.shift;
       row[field.word] &= ~mask;
       row[words + field.word] |= mask;

@@ -101,7 +101,8 @@ TEST_CASE("an await at the end idles, one before a command does not") {
 
 TEST_CASE("a save protects what a power cut would undo") {
   const Model model = quickstart("append.yaml");
-  const LeftOut& proof = proof_of(Property::survives_cold_start, named("s4", model, dropped_from(model)));
+  const DropOne answer = dropped_from(model);
+  const LeftOut& proof = proof_of(Property::survives_cold_start, named("s4", model, answer));
   CHECK(proof.standing == Standing::needed);
   CHECK(proof.outcome.events.back().kind == Event::Kind::cold_start);
 }
