@@ -8,6 +8,7 @@
 #include "report/cost.hpp"
 #include "report/findings.hpp"
 #include "report/layout.hpp"
+#include "report/outcomes.hpp"
 #include "report/refutation.hpp"
 #include "report/rests_on.hpp"
 #include "report/settled.hpp"
@@ -58,23 +59,11 @@ std::string meaning_of(const AskedProperty& asked) {
   return {};
 }
 
-std::string why_undecided(const PropertyVerdict& p) {
-  switch (p.reason) {
-    case Reason::time:
-      return "the time limit was met first";
-    case Reason::memory:
-      return "the memory limit was met first (see --memory-limit)";
-    case Reason::interrupted:
-      return "interrupted first";
-    case Reason::contradiction:
-      return "cairn contradicts itself: " + p.contradiction;
-  }
-  return {};
-}
-
 std::string beside(const PropertyVerdict& p) {
   if (p.verdict == Verdict::refuted) return "by " + report::length_in_words(p.asked.property, p.events);
-  if (p.verdict == Verdict::undecided) return why_undecided(p);
+  if (p.verdict == Verdict::undecided) {
+    return report::reason_in_words(p) + (p.reason == Reason::memory ? " (see --memory-limit)" : "");
+  }
   if (!p.vacuous.empty()) return fmt::format("of nothing: {}", p.vacuous);
   return meaning_of(p.asked);
 }

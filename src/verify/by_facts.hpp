@@ -36,10 +36,8 @@ class ByFacts {
 
   [[nodiscard]] const system::Space& space() const { return space_; }
 
-  /// A settled state that can be reached; to be told before the first proof. Without any, candidates come from the text
-  /// alone.
-  void see(const State& s) { miner_.add(s); }
-  /// As many of the states that were visited as are enough to see what varies.
+  /// As many of the states that were visited as are enough to see what varies; to be told before the first proof.
+  /// Without any, candidates come from the text alone.
   void see(const explore::Exploration& all);
 
   /// A proof, or why there is none.

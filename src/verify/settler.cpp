@@ -17,6 +17,16 @@
 
 namespace cairn::verify {
 
+namespace {
+
+std::vector<AskedProperty> asked_of(const Verdicts& verdicts) {
+  std::vector<AskedProperty> asked;
+  for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
+  return asked;
+}
+
+}  // namespace
+
 /// Adds the time that a scope takes to a sum, and to that of each property which it is for.
 class Settler::Timed {
  public:
@@ -102,7 +112,7 @@ void Settler::by_reduced_states(const Verdicts& asked, const Verdicts& verdicts)
     explored.push_back(take_reduced(taken(std::move(found[i]), searches[i]), searches[i]));
     open.insert(open.end(), searches[i].begin(), searches[i].end());
   }
-  if (explored.front().orders_left_out && options_.engine == Engine::automatic) by_facts_of_orders(open);
+  if (options_.reductions.orders && options_.engine == Engine::automatic) by_facts_of_orders(open);
   for (std::size_t i = 0; i < searches.size(); ++i) {
     std::erase_if(searches[i], [&](PropertyVerdict* v) { return std::ranges::find(open, v) == open.end(); });
     conclude(explored[i], asked, searches[i]);
@@ -127,6 +137,7 @@ std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searc
   crew.run(searches.size(), [&](std::size_t i, Crew::Worker worker) {
     try {
       found[i] = explored(searches[i], options_.reductions, worker == 0 ? guard : silent);
+      if (found[i].all->orders_left_out) found[i].all->visited.reset();  // not confirmed: room for the others
     } catch (...) {
       found[i].failure = std::current_exception();
     }
@@ -184,8 +195,7 @@ explore::Exploration Settler::explored_whole(const Verdicts& verdicts) {
 
 Settler::Found Settler::explored(const Verdicts& verdicts, const Reductions& reductions, const explore::Guard& guard,
                                  std::uint64_t most_states) const {
-  std::vector<AskedProperty> asked;
-  for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
+  const std::vector<AskedProperty> asked = asked_of(verdicts);
   const explore::Watch watch;
   Found found;
   found.all.emplace(explore::explore(
@@ -294,8 +304,7 @@ void Settler::take_proofs(const explore::Exploration& all, const Verdicts& verdi
 // The closed set is evaluated again with the formulas; a reduced one as a set of partial states.
 void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts) {
   const Timed timed(*this, &Timing::confirming, verdicts);
-  std::vector<AskedProperty> asked;
-  for (const PropertyVerdict* verdict : verdicts) asked.push_back(verdict->asked);
+  const std::vector<AskedProperty> asked = asked_of(verdicts);
   using Outcome = solver::SetConfirmation::Outcome;
   const solver::SetConfirmation again =
       all.reduced ? confirm_reduced_set(world_, faults_, asked, *all.visited, options_.reductions,
