@@ -16,10 +16,6 @@ namespace fs = std::filesystem;
 
 namespace {
 
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
 const std::string sound =
     "  - power-on: quay-3\n  - await: up(quay-3)\n  - plug: run\n  - await: follower(quay-3)\n"
     "goal: {stack: [quay-1, quay-2, quay-3], primary: quay-1}\n";

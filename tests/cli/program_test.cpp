@@ -22,10 +22,6 @@ const std::string sound =
     "goal: {stack: [quay-1, quay-2, quay-3], primary: quay-1}\n";
 const std::string wrong = "  - unplug: span\n";
 
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
 // Far more states than a test has time for: lanes of steps in any order, and faults.
 std::string endless() {
   std::string lanes = "  - any-order:\n";

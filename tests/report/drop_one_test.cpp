@@ -25,16 +25,8 @@ DropOne answered(const Model& model) {
   return drop_one(model, test::exploring()).value();
 }
 
-// The text with its line breaks and indentation as blanks, so that wrapping does not matter.
 std::string told(const Model& model, const DropOne& answer) {
-  std::istringstream words(render_drop_one_text(model, answer));
-  std::string out;
-  for (std::string word; words >> word;) out += (out.empty() ? "" : " ") + word;
-  return out;
-}
-
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
+  return flowing(render_drop_one_text(model, answer));
 }
 
 void make_unknown(LeftOut& proof, Reason reason) {

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include <cairn/cairn.hpp>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,18 @@ struct doctest::StringMaker<std::vector<std::string>> {
 };
 
 namespace cairn::test {
+
+/// The text with its line breaks and indentation as blanks, so that wrapping does not matter.
+inline std::string flowing(const std::string& text) {
+  std::istringstream words(text);
+  std::string out;
+  for (std::string word; words >> word;) out += (out.empty() ? "" : " ") + word;
+  return out;
+}
+
+inline bool has(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
 
 /// Rules of the platform that a test may change.
 struct QuayRules {

@@ -22,16 +22,9 @@ std::string without_colours(std::string text) {
   return text;
 }
 
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
 // Without regard to where lines break.
 bool tells(const std::string& text, const std::string& part) {
-  std::istringstream in(text);
-  std::string flat;
-  for (std::string word; in >> word;) flat += (flat.empty() ? "" : " ") + word;
-  return has(flat, part);
+  return has(flowing(text), part);
 }
 
 const std::string outranks =

@@ -5,10 +5,6 @@ using namespace cairn::test;
 
 namespace {
 
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
 std::string walked(const std::string& rest, const QuayRules& rules = {}) {
   const Model model = quay(rest, rules);
   return render_walk(model, walk(model));

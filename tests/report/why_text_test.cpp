@@ -23,20 +23,8 @@ Model asking(const std::string& properties) {
   return quay(joins + "properties: [" + properties + "]\n");
 }
 
-// The text with its line breaks and indentation as blanks, so that wrapping does not matter.
-std::string flowing(const std::string& text) {
-  std::istringstream words(text);
-  std::string out;
-  for (std::string word; words >> word;) out += (out.empty() ? "" : " ") + word;
-  return out;
-}
-
 std::string told(const Model& model, const Why& answer) {
   return flowing(render_why_text(model, answer));
-}
-
-bool has(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 // Without a proof by facts, so that what is idle is told from what is needed alone.
