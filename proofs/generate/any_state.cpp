@@ -20,6 +20,7 @@ Platform platform_of(int devices, const Rules& rules) {
   platform.factory = {1, 1, true, Side::east};
   platform.number_takes = Takes::at_once;
   platform.priority_takes = Takes::at_once;
+  platform.settings_follow = rules.settings_follow;
   platform.side_takes = SideTakes::at_once;
   platform.facing = Facing::any;
   platform.side_leads_to = rules.side_leads_to;

@@ -14,6 +14,7 @@ namespace cairn::proofs {
 struct Rules {
   Orphans orphans = Orphans::restart;
   SideLeadsTo side_leads_to = SideLeadsTo::any;
+  SettingsFollow settings_follow = SettingsFollow::device;
   std::vector<ElectionKey> election = {ElectionKey::priority, ElectionKey::tenure, ElectionKey::number};
   /// Sides, `enabled` and broken cables are free as well. Else only whether a cable is plugged, so that a link has
   /// formed exactly where it is and both devices are up.

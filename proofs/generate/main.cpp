@@ -10,7 +10,8 @@ namespace {
 
 using namespace cairn::proofs;
 
-constexpr std::array<Writer, 7> lemmas = {rank, laws, few_passes, settled_states, loss, runs_end, quiet_events};
+constexpr std::array<Writer, 11> lemmas = {rank, laws, few_passes, settled_states, loss, runs_end,
+                                       quiet_events, apart, unasked_seniority, somebody_between, overwritten};
 
 }  // namespace
 

@@ -61,5 +61,9 @@ void settled_states(const Questions& questions);
 void loss(const Questions& questions);
 void runs_end(const Questions& questions);
 void quiet_events(const Questions& questions);
+void apart(const Questions& questions);
+void unasked_seniority(const Questions& questions);
+void somebody_between(const Questions& questions);
+void overwritten(const Questions& questions);
 
 }  // namespace cairn::proofs
