@@ -46,9 +46,8 @@ SymbolicState after_failures(Terms& terms, const SymbolicState& before, const st
 
 std::vector<Term> contestants(Terms& terms, const SymbolicState& s) {
   std::vector<Term> who;
-  for_each_device(s.space(), [&](DeviceId d) {
-    who.push_back(terms.both(s.up(d), terms.either(s.leads(d), s.leaderless(d))));
-  });
+  for_each_device(s.space(),
+                  [&](DeviceId d) { who.push_back(terms.both(s.up(d), terms.either(s.leads(d), s.leaderless(d)))); });
   return who;
 }
 

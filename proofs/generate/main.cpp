@@ -10,8 +10,9 @@ namespace {
 
 using namespace cairn::proofs;
 
-constexpr std::array<Writer, 11> lemmas = {rank, laws, few_passes, settled_states, loss, runs_end,
-                                       quiet_events, apart, unasked_seniority, somebody_between, overwritten};
+constexpr std::array<Writer, 11> lemmas = {rank,       laws,         few_passes, settled_states,    loss,
+                                           runs_end,   quiet_events, apart,      unasked_seniority, somebody_between,
+                                           overwritten};
 
 }  // namespace
 

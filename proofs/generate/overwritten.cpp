@@ -61,8 +61,7 @@ class TwoStates {
     for (const Event& event : events_of(s_.space())) {
       const Term may = may_happen(terms_, s_, in_s, event);
       demands.push_back(terms_.same(may, may_happen(terms_, t_, in_t, event)));
-      demands.push_back(
-          terms_.implies(may, alike(take(terms_, s_, in_s, event), take(terms_, t_, in_t, event))));
+      demands.push_back(terms_.implies(may, alike(take(terms_, s_, in_s, event), take(terms_, t_, in_t, event))));
       if (event.kind != Event::Kind::step) continue;
       demands.push_back(terms_.same(refused(terms_, s_, in_s, event.step()), refused(terms_, t_, in_t, event.step())));
     }
@@ -119,7 +118,8 @@ void ask(const Questions& questions, Orphans orphans, SettingsFollow settings_fo
                            {"d1 is off or starting.", TwoStates::down(terms, any.state), "down"}};
   const bool follow_number = settings_follow == SettingsFollow::number;
   if (follow_number) given.push_back({"d1 has the same number in both.", two.same_number(), "same-number"});
-  questions.ask(terms, {fmt::format("overwritten.{}.{}", stack.variant, follow_number ? "number" : "device"), page,
+  questions.ask(terms, {fmt::format("overwritten.{}.{}", stack.variant, follow_number ? "number" : "device"),
+                        page,
                         given,
                         {"the same links have formed; a pass holds and restarts the same devices; the same events may "
                          "happen, and the same steps are refused; and after a pass, any event or a cold start the two "

@@ -71,8 +71,7 @@ class Ways {
       const auto in_both = [&](DeviceId other) {
         return terms_.both(outranks(terms_, two.first, w, other), outranks(terms_, two.second, w, other));
       };
-      cases.push_back(
-          terms_.all({two.first.up(v), two.first.leader_is(v, w), terms_.either(in_both(d), in_both(e))}));
+      cases.push_back(terms_.all({two.first.up(v), two.first.leader_is(v, w), terms_.either(in_both(d), in_both(e))}));
     });
     return terms_.any(cases);
   }
@@ -131,10 +130,15 @@ void one_event(const Questions& questions, Orphans orphans) {
       terms,
       {"somebody-between." + stack.variant,
        page,
-       {a_state(terms, any), another_order(terms, before, other), is_settled(terms, any.state, "settled"),
-        event.is_possible(terms, before.first), event.one_at_a_time(terms, before.first, left.first),
-        event.leaves_no_orphans(terms, before.first, left.first), same_ranks(stack, before, left),
-        ways.hold_what_is_plugged(before.first, left.first), ways.two_neighbours(),
+       {a_state(terms, any),
+        another_order(terms, before, other),
+        is_settled(terms, any.state, "settled"),
+        event.is_possible(terms, before.first),
+        event.one_at_a_time(terms, before.first, left.first),
+        event.leaves_no_orphans(terms, before.first, left.first),
+        same_ranks(stack, before, left),
+        ways.hold_what_is_plugged(before.first, left.first),
+        ways.two_neighbours(),
         {"Between any two leaders whose order is not the same in both states somebody stands, on every open way.",
          ways.stands_between(before), "somebody"},
         {"The event takes no device down.", !terms.any(event.goes_down()), "nobody-down"}},

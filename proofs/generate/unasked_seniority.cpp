@@ -24,7 +24,8 @@ void any_pass(const Questions& questions) {
       terms,
       {"unasked-seniority.restart",
        page,
-       {a_state(terms, any), another_order(terms, before, other),
+       {a_state(terms, any),
+        another_order(terms, before, other),
         {"Devices that lead or are fresh have the same order of seniority among themselves in both states.",
          before.same_among(terms, contestants(terms, before.first)), "contestants"}},
        {"a pass holds, restarts and admits the same devices in both; and again those that lead or are fresh have the "
@@ -44,20 +45,22 @@ void one_event(const Questions& questions) {
   const TwoOrders after = left.after_pass(terms);
   const system::Derived derived = derive(terms, after.first);
   const Term claim =
-      terms.all({left.same_pass(terms), after.same_but_for_seniority(terms),
-                 settled(terms, after.first, derived), after.same_among(terms, contestants(terms, after.first))});
-  questions.ask(
-      terms,
-      {"unasked-seniority.carry-on",
-       page,
-       {a_state(terms, any), another_order(terms, before, other), is_settled(terms, any.state, "settled"),
-        {"Leaders have the same order of seniority among themselves in both states.",
-         before.same_among(terms, contestants(terms, before.first)), "leaders"},
-        event.is_possible(terms, before.first), event.one_at_a_time(terms, before.first, left.first),
-        event.leaves_no_orphans(terms, before.first, left.first)},
-       {"the first pass holds, restarts and admits the same devices in both; after it all is settled; and again leaders "
-        "have the same order among themselves.",
-        claim}});
+      terms.all({left.same_pass(terms), after.same_but_for_seniority(terms), settled(terms, after.first, derived),
+                 after.same_among(terms, contestants(terms, after.first))});
+  questions.ask(terms, {"unasked-seniority.carry-on",
+                        page,
+                        {a_state(terms, any),
+                         another_order(terms, before, other),
+                         is_settled(terms, any.state, "settled"),
+                         {"Leaders have the same order of seniority among themselves in both states.",
+                          before.same_among(terms, contestants(terms, before.first)), "leaders"},
+                         event.is_possible(terms, before.first),
+                         event.one_at_a_time(terms, before.first, left.first),
+                         event.leaves_no_orphans(terms, before.first, left.first)},
+                        {"the first pass holds, restarts and admits the same devices in both; after it all is settled; "
+                         "and again leaders "
+                         "have the same order among themselves.",
+                         claim}});
 }
 
 }  // namespace
