@@ -1,0 +1,1067 @@
+; What the lemma takes for given, together with the opposite of what it claims. There is no such
+; state: the lemma holds.
+;
+; Of 3 devices, any two of which may be linked. proofs/somebody-between.md of cairn tells the lemma,
+; with a proof by hand for every number of devices. Written by proofs/generate, from the formulas
+; that cairn proves with.
+(set-info :smt-lib-version 2.6)
+(set-logic QF_UF)
+(set-info :status unsat)
+(declare-const |power of d1 is off| Bool)
+(declare-const |power of d1 is starting| Bool)
+(declare-const |power of d1 is up| Bool)
+(declare-const |power of d1 is held| Bool)
+(declare-const |leader of d1 is none| Bool)
+(declare-const |leader of d1 is d1| Bool)
+(declare-const |leader of d1 is d2| Bool)
+(declare-const |leader of d1 is d3| Bool)
+(declare-const |number of d1 is 1| Bool)
+(declare-const |number of d1 is 2| Bool)
+(declare-const |number of d1 is 3| Bool)
+(declare-const |next number of d1 is 1| Bool)
+(declare-const |next number of d1 is 2| Bool)
+(declare-const |next number of d1 is 3| Bool)
+(declare-const |priority of d1 is 1| Bool)
+(declare-const |priority of d1 is 2| Bool)
+(declare-const |priority of d1 is 3| Bool)
+(declare-const |startup priority of d1 is 1| Bool)
+(declare-const |startup priority of d1 is 2| Bool)
+(declare-const |startup priority of d1 is 3| Bool)
+(declare-const |power of d2 is off| Bool)
+(declare-const |power of d2 is starting| Bool)
+(declare-const |power of d2 is up| Bool)
+(declare-const |power of d2 is held| Bool)
+(declare-const |leader of d2 is none| Bool)
+(declare-const |leader of d2 is d1| Bool)
+(declare-const |leader of d2 is d2| Bool)
+(declare-const |leader of d2 is d3| Bool)
+(declare-const |number of d2 is 1| Bool)
+(declare-const |number of d2 is 2| Bool)
+(declare-const |number of d2 is 3| Bool)
+(declare-const |next number of d2 is 1| Bool)
+(declare-const |next number of d2 is 2| Bool)
+(declare-const |next number of d2 is 3| Bool)
+(declare-const |priority of d2 is 1| Bool)
+(declare-const |priority of d2 is 2| Bool)
+(declare-const |priority of d2 is 3| Bool)
+(declare-const |startup priority of d2 is 1| Bool)
+(declare-const |startup priority of d2 is 2| Bool)
+(declare-const |startup priority of d2 is 3| Bool)
+(declare-const |power of d3 is off| Bool)
+(declare-const |power of d3 is starting| Bool)
+(declare-const |power of d3 is up| Bool)
+(declare-const |power of d3 is held| Bool)
+(declare-const |leader of d3 is none| Bool)
+(declare-const |leader of d3 is d1| Bool)
+(declare-const |leader of d3 is d2| Bool)
+(declare-const |leader of d3 is d3| Bool)
+(declare-const |number of d3 is 1| Bool)
+(declare-const |number of d3 is 2| Bool)
+(declare-const |number of d3 is 3| Bool)
+(declare-const |next number of d3 is 1| Bool)
+(declare-const |next number of d3 is 2| Bool)
+(declare-const |next number of d3 is 3| Bool)
+(declare-const |priority of d3 is 1| Bool)
+(declare-const |priority of d3 is 2| Bool)
+(declare-const |priority of d3 is 3| Bool)
+(declare-const |startup priority of d3 is 1| Bool)
+(declare-const |startup priority of d3 is 2| Bool)
+(declare-const |startup priority of d3 is 3| Bool)
+(declare-const |d1 senior to d2| Bool)
+(declare-const |d1 senior to d3| Bool)
+(declare-const |d2 senior to d1| Bool)
+(declare-const |d2 senior to d3| Bool)
+(declare-const |d3 senior to d1| Bool)
+(declare-const |d3 senior to d2| Bool)
+(declare-const |d1--d2 plugged| Bool)
+(declare-const |d1--d3 plugged| Bool)
+(declare-const |d2--d3 plugged| Bool)
+(declare-const |power of d1 is off'| Bool)
+(declare-const |power of d1 is starting'| Bool)
+(declare-const |power of d1 is up'| Bool)
+(declare-const |power of d1 is held'| Bool)
+(declare-const |leader of d1 is none'| Bool)
+(declare-const |leader of d1 is d1'| Bool)
+(declare-const |leader of d1 is d2'| Bool)
+(declare-const |leader of d1 is d3'| Bool)
+(declare-const |number of d1 is 1'| Bool)
+(declare-const |number of d1 is 2'| Bool)
+(declare-const |number of d1 is 3'| Bool)
+(declare-const |next number of d1 is 1'| Bool)
+(declare-const |next number of d1 is 2'| Bool)
+(declare-const |next number of d1 is 3'| Bool)
+(declare-const |priority of d1 is 1'| Bool)
+(declare-const |priority of d1 is 2'| Bool)
+(declare-const |priority of d1 is 3'| Bool)
+(declare-const |startup priority of d1 is 1'| Bool)
+(declare-const |startup priority of d1 is 2'| Bool)
+(declare-const |startup priority of d1 is 3'| Bool)
+(declare-const |power of d2 is off'| Bool)
+(declare-const |power of d2 is starting'| Bool)
+(declare-const |power of d2 is up'| Bool)
+(declare-const |power of d2 is held'| Bool)
+(declare-const |leader of d2 is none'| Bool)
+(declare-const |leader of d2 is d1'| Bool)
+(declare-const |leader of d2 is d2'| Bool)
+(declare-const |leader of d2 is d3'| Bool)
+(declare-const |number of d2 is 1'| Bool)
+(declare-const |number of d2 is 2'| Bool)
+(declare-const |number of d2 is 3'| Bool)
+(declare-const |next number of d2 is 1'| Bool)
+(declare-const |next number of d2 is 2'| Bool)
+(declare-const |next number of d2 is 3'| Bool)
+(declare-const |priority of d2 is 1'| Bool)
+(declare-const |priority of d2 is 2'| Bool)
+(declare-const |priority of d2 is 3'| Bool)
+(declare-const |startup priority of d2 is 1'| Bool)
+(declare-const |startup priority of d2 is 2'| Bool)
+(declare-const |startup priority of d2 is 3'| Bool)
+(declare-const |power of d3 is off'| Bool)
+(declare-const |power of d3 is starting'| Bool)
+(declare-const |power of d3 is up'| Bool)
+(declare-const |power of d3 is held'| Bool)
+(declare-const |leader of d3 is none'| Bool)
+(declare-const |leader of d3 is d1'| Bool)
+(declare-const |leader of d3 is d2'| Bool)
+(declare-const |leader of d3 is d3'| Bool)
+(declare-const |number of d3 is 1'| Bool)
+(declare-const |number of d3 is 2'| Bool)
+(declare-const |number of d3 is 3'| Bool)
+(declare-const |next number of d3 is 1'| Bool)
+(declare-const |next number of d3 is 2'| Bool)
+(declare-const |next number of d3 is 3'| Bool)
+(declare-const |priority of d3 is 1'| Bool)
+(declare-const |priority of d3 is 2'| Bool)
+(declare-const |priority of d3 is 3'| Bool)
+(declare-const |startup priority of d3 is 1'| Bool)
+(declare-const |startup priority of d3 is 2'| Bool)
+(declare-const |startup priority of d3 is 3'| Bool)
+(declare-const |d1 senior to d2'| Bool)
+(declare-const |d1 senior to d3'| Bool)
+(declare-const |d2 senior to d1'| Bool)
+(declare-const |d2 senior to d3'| Bool)
+(declare-const |d3 senior to d1'| Bool)
+(declare-const |d3 senior to d2'| Bool)
+(declare-const |d1--d2 plugged'| Bool)
+(declare-const |d1--d3 plugged'| Bool)
+(declare-const |d2--d3 plugged'| Bool)
+(declare-const |d1 comes up| Bool)
+(declare-const |d1 comes up late| Bool)
+(declare-const |d1 goes down| Bool)
+(declare-const |d2 goes down| Bool)
+(declare-const |d3 goes down| Bool)
+(declare-const |d1--d2 is open| Bool)
+(declare-const |d1--d3 is open| Bool)
+(declare-const |d2--d3 is open| Bool)
+(declare-const n1 Bool)
+(assert (= n1 (and (or |power of d1 is off| |power of d1 is starting| |power of d1 is up|
+    |power of d1 is held|) (or (not |power of d1 is off|) (not |power of d1 is starting|)) (or
+    (not |power of d1 is up|) (and (not |power of d1 is off|) (not |power of d1 is starting|))) (or
+    (not |power of d1 is held|) (and (not |power of d1 is off|) (not |power of d1 is starting|)
+    (not |power of d1 is up|))) (or |leader of d1 is none| |leader of d1 is d1| |leader of d1 is d2|
+    |leader of d1 is d3|) (or (not |leader of d1 is none|) (not |leader of d1 is d1|)) (or
+    (not |leader of d1 is d2|) (and (not |leader of d1 is none|) (not |leader of d1 is d1|))) (or
+    (not |leader of d1 is d3|) (and (not |leader of d1 is none|) (not |leader of d1 is d1|)
+    (not |leader of d1 is d2|))) (or |number of d1 is 1| |number of d1 is 2| |number of d1 is 3|)
+    (or (not |number of d1 is 1|) (not |number of d1 is 2|)) (or (not |number of d1 is 3|) (and
+    (not |number of d1 is 1|) (not |number of d1 is 2|))) (or |next number of d1 is 1|
+    |next number of d1 is 2| |next number of d1 is 3|) (or (not |next number of d1 is 1|)
+    (not |next number of d1 is 2|)) (or (not |next number of d1 is 3|) (and
+    (not |next number of d1 is 1|) (not |next number of d1 is 2|))) (or |priority of d1 is 1|
+    |priority of d1 is 2| |priority of d1 is 3|) (or (not |priority of d1 is 1|)
+    (not |priority of d1 is 2|)) (or (not |priority of d1 is 3|) (and (not |priority of d1 is 1|)
+    (not |priority of d1 is 2|))) (or |startup priority of d1 is 1| |startup priority of d1 is 2|
+    |startup priority of d1 is 3|) (or (not |startup priority of d1 is 1|)
+    (not |startup priority of d1 is 2|)) (or (not |startup priority of d1 is 3|) (and
+    (not |startup priority of d1 is 1|) (not |startup priority of d1 is 2|))) (or
+    |power of d2 is off| |power of d2 is starting| |power of d2 is up| |power of d2 is held|) (or
+    (not |power of d2 is off|) (not |power of d2 is starting|)) (or (not |power of d2 is up|) (and
+    (not |power of d2 is off|) (not |power of d2 is starting|))) (or (not |power of d2 is held|)
+    (and (not |power of d2 is off|) (not |power of d2 is starting|) (not |power of d2 is up|))))))
+(declare-const n2 Bool)
+(assert (= n2 (and n1 (or |leader of d2 is none| |leader of d2 is d1| |leader of d2 is d2|
+    |leader of d2 is d3|) (or (not |leader of d2 is none|) (not |leader of d2 is d1|)) (or
+    (not |leader of d2 is d2|) (and (not |leader of d2 is none|) (not |leader of d2 is d1|))) (or
+    (not |leader of d2 is d3|) (and (not |leader of d2 is none|) (not |leader of d2 is d1|)
+    (not |leader of d2 is d2|))) (or |number of d2 is 1| |number of d2 is 2| |number of d2 is 3|)
+    (or (not |number of d2 is 1|) (not |number of d2 is 2|)) (or (not |number of d2 is 3|) (and
+    (not |number of d2 is 1|) (not |number of d2 is 2|))) (or |next number of d2 is 1|
+    |next number of d2 is 2| |next number of d2 is 3|) (or (not |next number of d2 is 1|)
+    (not |next number of d2 is 2|)) (or (not |next number of d2 is 3|) (and
+    (not |next number of d2 is 1|) (not |next number of d2 is 2|))) (or |priority of d2 is 1|
+    |priority of d2 is 2| |priority of d2 is 3|) (or (not |priority of d2 is 1|)
+    (not |priority of d2 is 2|)) (or (not |priority of d2 is 3|) (and (not |priority of d2 is 1|)
+    (not |priority of d2 is 2|))) (or |startup priority of d2 is 1| |startup priority of d2 is 2|
+    |startup priority of d2 is 3|) (or (not |startup priority of d2 is 1|)
+    (not |startup priority of d2 is 2|)) (or (not |startup priority of d2 is 3|) (and
+    (not |startup priority of d2 is 1|) (not |startup priority of d2 is 2|))) (or
+    |power of d3 is off| |power of d3 is starting| |power of d3 is up| |power of d3 is held|) (or
+    (not |power of d3 is off|) (not |power of d3 is starting|)) (or (not |power of d3 is up|) (and
+    (not |power of d3 is off|) (not |power of d3 is starting|))) (or (not |power of d3 is held|)
+    (and (not |power of d3 is off|) (not |power of d3 is starting|) (not |power of d3 is up|))))))
+(declare-const n3 Bool)
+(assert (= n3 (and (or |power of d1 is off'| |power of d1 is starting'| |power of d1 is up'|
+    |power of d1 is held'|) (or (not |power of d1 is off'|) (not |power of d1 is starting'|)) (or
+    (not |power of d1 is up'|) (and (not |power of d1 is off'|) (not |power of d1 is starting'|)))
+    (or (not |power of d1 is held'|) (and (not |power of d1 is off'|)
+    (not |power of d1 is starting'|) (not |power of d1 is up'|))) (or |leader of d1 is none'|
+    |leader of d1 is d1'| |leader of d1 is d2'| |leader of d1 is d3'|) (or
+    (not |leader of d1 is none'|) (not |leader of d1 is d1'|)) (or (not |leader of d1 is d2'|) (and
+    (not |leader of d1 is none'|) (not |leader of d1 is d1'|))) (or (not |leader of d1 is d3'|) (and
+    (not |leader of d1 is none'|) (not |leader of d1 is d1'|) (not |leader of d1 is d2'|))) (or
+    |number of d1 is 1'| |number of d1 is 2'| |number of d1 is 3'|) (or (not |number of d1 is 1'|)
+    (not |number of d1 is 2'|)) (or (not |number of d1 is 3'|) (and (not |number of d1 is 1'|)
+    (not |number of d1 is 2'|))) (or |next number of d1 is 1'| |next number of d1 is 2'|
+    |next number of d1 is 3'|) (or (not |next number of d1 is 1'|) (not |next number of d1 is 2'|))
+    (or (not |next number of d1 is 3'|) (and (not |next number of d1 is 1'|)
+    (not |next number of d1 is 2'|))) (or |priority of d1 is 1'| |priority of d1 is 2'|
+    |priority of d1 is 3'|) (or (not |priority of d1 is 1'|) (not |priority of d1 is 2'|)) (or
+    (not |priority of d1 is 3'|) (and (not |priority of d1 is 1'|) (not |priority of d1 is 2'|)))
+    (or |startup priority of d1 is 1'| |startup priority of d1 is 2'| |startup priority of d1 is 3'|)
+    (or (not |startup priority of d1 is 1'|) (not |startup priority of d1 is 2'|)) (or
+    (not |startup priority of d1 is 3'|) (and (not |startup priority of d1 is 1'|)
+    (not |startup priority of d1 is 2'|))) (or |power of d2 is off'| |power of d2 is starting'|
+    |power of d2 is up'| |power of d2 is held'|) (or (not |power of d2 is off'|)
+    (not |power of d2 is starting'|)) (or (not |power of d2 is up'|) (and
+    (not |power of d2 is off'|) (not |power of d2 is starting'|))) (or (not |power of d2 is held'|)
+    (and (not |power of d2 is off'|) (not |power of d2 is starting'|) (not |power of d2 is up'|))))))
+(declare-const n4 Bool)
+(assert (= n4 (and n3 (or |leader of d2 is none'| |leader of d2 is d1'| |leader of d2 is d2'|
+    |leader of d2 is d3'|) (or (not |leader of d2 is none'|) (not |leader of d2 is d1'|)) (or
+    (not |leader of d2 is d2'|) (and (not |leader of d2 is none'|) (not |leader of d2 is d1'|))) (or
+    (not |leader of d2 is d3'|) (and (not |leader of d2 is none'|) (not |leader of d2 is d1'|)
+    (not |leader of d2 is d2'|))) (or |number of d2 is 1'| |number of d2 is 2'| |number of d2 is 3'|)
+    (or (not |number of d2 is 1'|) (not |number of d2 is 2'|)) (or (not |number of d2 is 3'|) (and
+    (not |number of d2 is 1'|) (not |number of d2 is 2'|))) (or |next number of d2 is 1'|
+    |next number of d2 is 2'| |next number of d2 is 3'|) (or (not |next number of d2 is 1'|)
+    (not |next number of d2 is 2'|)) (or (not |next number of d2 is 3'|) (and
+    (not |next number of d2 is 1'|) (not |next number of d2 is 2'|))) (or |priority of d2 is 1'|
+    |priority of d2 is 2'| |priority of d2 is 3'|) (or (not |priority of d2 is 1'|)
+    (not |priority of d2 is 2'|)) (or (not |priority of d2 is 3'|) (and (not |priority of d2 is 1'|)
+    (not |priority of d2 is 2'|))) (or |startup priority of d2 is 1'| |startup priority of d2 is 2'|
+    |startup priority of d2 is 3'|) (or (not |startup priority of d2 is 1'|)
+    (not |startup priority of d2 is 2'|)) (or (not |startup priority of d2 is 3'|) (and
+    (not |startup priority of d2 is 1'|) (not |startup priority of d2 is 2'|))) (or
+    |power of d3 is off'| |power of d3 is starting'| |power of d3 is up'| |power of d3 is held'|)
+    (or (not |power of d3 is off'|) (not |power of d3 is starting'|)) (or (not |power of d3 is up'|)
+    (and (not |power of d3 is off'|) (not |power of d3 is starting'|))) (or
+    (not |power of d3 is held'|) (and (not |power of d3 is off'|) (not |power of d3 is starting'|)
+    (not |power of d3 is up'|))))))
+(declare-const n5 Bool)
+(assert (= n5 (and (not |power of d2 is up|) (not |power of d2 is held|))))
+(declare-const n6 Bool)
+(assert (= n6 (and (not |power of d3 is up|) (not |power of d3 is held|))))
+(declare-const n7 Bool)
+(assert (= n7 (and (not |power of d1 is starting|) (not |d1 goes down|))))
+(declare-const n8 Bool)
+(assert (= n8 (and |power of d1 is up| (not |d1 goes down|))))
+(declare-const n9 Bool)
+(assert (= n9 (and (not |d1 comes up|) (not n8))))
+(declare-const n10 Bool)
+(assert (= n10 (and |power of d1 is held| (not |d1 comes up|) (not |d1 goes down|))))
+(declare-const n11 Bool)
+(assert (= n11 (ite |d1 comes up| |d1 comes up late| (and (not |leader of d1 is none|)
+    (not |d1 goes down|)))))
+(declare-const n12 Bool)
+(assert (= n12 (ite |d1 comes up| |d1 comes up late| (and |leader of d1 is d1| (not |d1 goes down|)))))
+(declare-const n13 Bool)
+(assert (= n13 (and |leader of d1 is d2| (not |d1 comes up|) (not |d1 goes down|))))
+(declare-const n14 Bool)
+(assert (= n14 (and |leader of d1 is d3| (not |d1 comes up|) (not |d1 goes down|))))
+(declare-const n15 Bool)
+(assert (= n15 (ite |d1 comes up| |power of d2 is starting| (or |power of d2 is starting|
+    |d2 goes down|))))
+(declare-const n16 Bool)
+(assert (= n16 (ite |d1 comes up| |power of d2 is up| (and |power of d2 is up| (not |d2 goes down|)))))
+(declare-const n17 Bool)
+(assert (= n17 (ite |d1 comes up| |power of d2 is held| (and |power of d2 is held|
+    (not |d2 goes down|)))))
+(declare-const n18 Bool)
+(assert (= n18 (ite |d1 comes up| |leader of d2 is none| (or |leader of d2 is none| |d2 goes down|))))
+(declare-const n19 Bool)
+(assert (= n19 (ite |d1 comes up| |leader of d2 is d1| (and |leader of d2 is d1|
+    (not |d2 goes down|)))))
+(declare-const n20 Bool)
+(assert (= n20 (ite |d1 comes up| |leader of d2 is d2| (and |leader of d2 is d2|
+    (not |d2 goes down|)))))
+(declare-const n21 Bool)
+(assert (= n21 (ite |d1 comes up| |leader of d2 is d3| (and |leader of d2 is d3|
+    (not |d2 goes down|)))))
+(declare-const n22 Bool)
+(assert (= n22 (ite |d1 comes up| |power of d3 is starting| (or |power of d3 is starting|
+    |d3 goes down|))))
+(declare-const n23 Bool)
+(assert (= n23 (ite |d1 comes up| |power of d3 is up| (and |power of d3 is up| (not |d3 goes down|)))))
+(declare-const n24 Bool)
+(assert (= n24 (ite |d1 comes up| |power of d3 is held| (and |power of d3 is held|
+    (not |d3 goes down|)))))
+(declare-const n25 Bool)
+(assert (= n25 (ite |d1 comes up| |leader of d3 is none| (or |leader of d3 is none| |d3 goes down|))))
+(declare-const n26 Bool)
+(assert (= n26 (ite |d1 comes up| |leader of d3 is d1| (and |leader of d3 is d1|
+    (not |d3 goes down|)))))
+(declare-const n27 Bool)
+(assert (= n27 (ite |d1 comes up| |leader of d3 is d2| (and |leader of d3 is d2|
+    (not |d3 goes down|)))))
+(declare-const n28 Bool)
+(assert (= n28 (ite |d1 comes up| |leader of d3 is d3| (and |leader of d3 is d3|
+    (not |d3 goes down|)))))
+(declare-const n29 Bool)
+(assert (= n29 (and |d1 senior to d2'| (not |d1 comes up|) (not |d1 goes down|) (not |d2 goes down|))))
+(declare-const n30 Bool)
+(assert (= n30 (and |d1 senior to d3'| (not |d1 comes up|) (not |d1 goes down|) (not |d3 goes down|))))
+(declare-const n31 Bool)
+(assert (= n31 (ite |d1 comes up| n5 (or (not |d2 senior to d1'|) |d1 goes down| |d2 goes down|))))
+(declare-const n32 Bool)
+(assert (= n32 (ite |d1 comes up| |d2 senior to d3'| (and |d2 senior to d3'| (not |d2 goes down|)
+    (not |d3 goes down|)))))
+(declare-const n33 Bool)
+(assert (= n33 (ite |d1 comes up| n6 (or (not |d3 senior to d1'|) |d1 goes down| |d3 goes down|))))
+(declare-const n34 Bool)
+(assert (= n34 (ite |d1 comes up| |d3 senior to d2'| (and |d3 senior to d2'| (not |d2 goes down|)
+    (not |d3 goes down|)))))
+(declare-const n35 Bool)
+(assert (= n35 (and |d1 senior to d2| (not |d1 comes up|) (not |d1 goes down|) (not |d2 goes down|))))
+(declare-const n36 Bool)
+(assert (= n36 (and |d1 senior to d3| (not |d1 comes up|) (not |d1 goes down|) (not |d3 goes down|))))
+(declare-const n37 Bool)
+(assert (= n37 (ite |d1 comes up| n5 (or (not |d2 senior to d1|) |d1 goes down| |d2 goes down|))))
+(declare-const n38 Bool)
+(assert (= n38 (ite |d1 comes up| |d2 senior to d3| (and |d2 senior to d3| (not |d2 goes down|)
+    (not |d3 goes down|)))))
+(declare-const n39 Bool)
+(assert (= n39 (ite |d1 comes up| n6 (or (not |d3 senior to d1|) |d1 goes down| |d3 goes down|))))
+(declare-const n40 Bool)
+(assert (= n40 (ite |d1 comes up| |d3 senior to d2| (and |d3 senior to d2| (not |d2 goes down|)
+    (not |d3 goes down|)))))
+(declare-const n41 Bool)
+(assert (= n41 (and (not |d1 comes up|) (not n8) (or (not |power of d1 is held|) |d1 goes down|))))
+(declare-const n42 Bool)
+(assert (= n42 (and (or (not |d2--d3 plugged'|) (not n16) (not n23)) (or (not |d1--d2 plugged'|)
+    (not |d1--d3 plugged'|) n9 (not n16) (not n23) n41))))
+(declare-const n43 Bool)
+(assert (= n43 (and (or (not |d1--d3 plugged'|) n9 (not n23) n41) (or (not |d1--d2 plugged'|) n9
+    (not n16) n41 n42))))
+(declare-const n44 Bool)
+(assert (= n44 (and (or (not |d1--d2 plugged'|) n9 (not n16) n41) (or n42 n43))))
+(declare-const n45 Bool)
+(assert (= n45 (and (not n9) n11)))
+(declare-const n46 Bool)
+(assert (= n46 (and (not n9) n12)))
+(declare-const n47 Bool)
+(assert (= n47 (and n16 (not n18))))
+(declare-const n48 Bool)
+(assert (= n48 (and n16 n20)))
+(declare-const n49 Bool)
+(assert (= n49 (and n23 (not n25))))
+(declare-const n50 Bool)
+(assert (= n50 (and n23 n28)))
+(declare-const n51 Bool)
+(assert (= n51 (and n16 n20 (not n44))))
+(declare-const n52 Bool)
+(assert (= n52 (and n23 n28 (not n43))))
+(declare-const n53 Bool)
+(assert (= n53 (and (not n46) (not n51) (not n52))))
+(declare-const n54 Bool)
+(assert (= n54 (and (not n46) (or n9 n11 n12 n51 n52 (and n16 (not n18) (not n44)) (and n23
+    (not n25) (not n43))))))
+(declare-const n55 Bool)
+(assert (= n55 (and (not n9) n12 (not n44))))
+(declare-const n56 Bool)
+(assert (= n56 (and n23 n28 (not n42))))
+(declare-const n57 Bool)
+(assert (= n57 (and (not n48) (not n55) (not n56))))
+(declare-const n58 Bool)
+(assert (= n58 (and (not n48) (or (not n16) (not n18) n20 n55 n56 (and (not n9) n11 (not n44)) (and
+    n23 (not n25) (not n42))))))
+(declare-const n59 Bool)
+(assert (= n59 (and (not n9) n12 (not n43))))
+(declare-const n60 Bool)
+(assert (= n60 (and n16 n20 (not n42))))
+(declare-const n61 Bool)
+(assert (= n61 (and (not n50) (not n59) (not n60))))
+(declare-const n62 Bool)
+(assert (= n62 (and (not n50) (or (not n23) (not n25) n28 n59 n60 (and (not n9) n11 (not n43)) (and
+    n16 (not n18) (not n42))))))
+(declare-const n63 Bool)
+(assert (= n63 (and (not |number of d2 is 2'|) (not |number of d2 is 3'|))))
+(declare-const n64 Bool)
+(assert (= n64 (and (not |number of d1 is 2'|) (not |number of d1 is 3'|))))
+(declare-const n65 Bool)
+(assert (= n65 (and (or (not |number of d1 is 3'|) (not |number of d2 is 2'|)) (or
+    (not |number of d2 is 1'|) n64))))
+(declare-const n66 Bool)
+(assert (= n66 (and (or (not |number of d1 is 2'|) (not |number of d2 is 3'|)) (or
+    (not |number of d1 is 1'|) n63) (not n65))))
+(declare-const n67 Bool)
+(assert (= n67 (and |priority of d1 is 3'| |priority of d2 is 2'|)))
+(declare-const n68 Bool)
+(assert (= n68 (and (not |priority of d1 is 2'|) (not |priority of d1 is 3'|))))
+(declare-const n69 Bool)
+(assert (= n69 (and |priority of d2 is 1'| (not n68))))
+(declare-const n70 Bool)
+(assert (= n70 (and |priority of d1 is 2'| |priority of d2 is 3'|)))
+(declare-const n71 Bool)
+(assert (= n71 (and (not |priority of d2 is 2'|) (not |priority of d2 is 3'|))))
+(declare-const n72 Bool)
+(assert (= n72 (and |priority of d1 is 1'| (not n71))))
+(declare-const n73 Bool)
+(assert (= n73 (and (or n35 (and n37 (not n66))) (not n70) (not n72))))
+(declare-const n74 Bool)
+(assert (= n74 (and (not n44) (not n58) (not n67) (not n69) (not n73))))
+(declare-const n75 Bool)
+(assert (= n75 (and (not |number of d3 is 2'|) (not |number of d3 is 3'|))))
+(declare-const n76 Bool)
+(assert (= n76 (and (or (not |number of d1 is 3'|) (not |number of d3 is 2'|)) (or
+    (not |number of d3 is 1'|) n64))))
+(declare-const n77 Bool)
+(assert (= n77 (and (or (not |number of d1 is 2'|) (not |number of d3 is 3'|)) (or
+    (not |number of d1 is 1'|) n75) (not n76))))
+(declare-const n78 Bool)
+(assert (= n78 (and |priority of d1 is 3'| |priority of d3 is 2'|)))
+(declare-const n79 Bool)
+(assert (= n79 (and |priority of d3 is 1'| (not n68))))
+(declare-const n80 Bool)
+(assert (= n80 (and |priority of d1 is 2'| |priority of d3 is 3'|)))
+(declare-const n81 Bool)
+(assert (= n81 (and (not |priority of d3 is 2'|) (not |priority of d3 is 3'|))))
+(declare-const n82 Bool)
+(assert (= n82 (and |priority of d1 is 1'| (not n81))))
+(declare-const n83 Bool)
+(assert (= n83 (and (or n36 (and n39 (not n77))) (not n80) (not n82))))
+(declare-const n84 Bool)
+(assert (= n84 (and (not n43) (not n62) (not n78) (not n79) (not n83))))
+(declare-const n85 Bool)
+(assert (= n85 (and (not n67) (not n69) (or (not n37) (and (not n35) (not n65))))))
+(declare-const n86 Bool)
+(assert (= n86 (and (not n44) (not n54) (not n70) (not n72) (not n85))))
+(declare-const n87 Bool)
+(assert (= n87 (and (or (not |number of d2 is 3'|) (not |number of d3 is 2'|)) (or
+    (not |number of d3 is 1'|) n63))))
+(declare-const n88 Bool)
+(assert (= n88 (and (or (not |number of d2 is 2'|) (not |number of d3 is 3'|)) (or
+    (not |number of d2 is 1'|) n75) (not n87))))
+(declare-const n89 Bool)
+(assert (= n89 (and |priority of d2 is 3'| |priority of d3 is 2'|)))
+(declare-const n90 Bool)
+(assert (= n90 (and |priority of d3 is 1'| (not n71))))
+(declare-const n91 Bool)
+(assert (= n91 (and |priority of d2 is 2'| |priority of d3 is 3'|)))
+(declare-const n92 Bool)
+(assert (= n92 (and |priority of d2 is 1'| (not n81))))
+(declare-const n93 Bool)
+(assert (= n93 (and (or n38 (and (not n40) (not n88))) (not n91) (not n92))))
+(declare-const n94 Bool)
+(assert (= n94 (and (not n42) (not n62) (not n89) (not n90) (not n93))))
+(declare-const n95 Bool)
+(assert (= n95 (and (not n78) (not n79) (or (not n39) (and (not n36) (not n76))))))
+(declare-const n96 Bool)
+(assert (= n96 (and (not n43) (not n54) (not n80) (not n82) (not n95))))
+(declare-const n97 Bool)
+(assert (= n97 (and (not n89) (not n90) (or n40 (and (not n38) (not n87))))))
+(declare-const n98 Bool)
+(assert (= n98 (and (not n42) (not n58) (not n91) (not n92) (not n97))))
+(declare-const n99 Bool)
+(assert (= n99 (and (not n9) n12 (not n54) (not n74) (not n84))))
+(declare-const n100 Bool)
+(assert (= n100 (and n16 n20 (not n58) (not n86) (not n94))))
+(declare-const n101 Bool)
+(assert (= n101 (and n23 n28 (not n62) (not n96) (not n98))))
+(declare-const n102 Bool)
+(assert (= n102 (and |leader of d1 is d2| (not |d1 comes up|) (not |d1 goes down|) (not n44) n100)))
+(declare-const n103 Bool)
+(assert (= n103 (and |leader of d1 is d3| (not |d1 comes up|) (not |d1 goes down|) (not n43) n101)))
+(declare-const n104 Bool)
+(assert (= n104 (and n19 (not n44) n99)))
+(declare-const n105 Bool)
+(assert (= n105 (and n21 (not n42) n101)))
+(declare-const n106 Bool)
+(assert (= n106 (and n26 (not n43) n99)))
+(declare-const n107 Bool)
+(assert (= n107 (and n27 (not n42) n100)))
+(declare-const n108 Bool)
+(assert (= n108 (and (or (not |number of d1 is 1'|) (not |number of d2 is 1'|)) (or
+    (not |number of d1 is 2'|) (not |number of d2 is 2'|)) (or (not |number of d1 is 3'|)
+    (not |number of d2 is 3'|)))))
+(declare-const n109 Bool)
+(assert (= n109 (and (not n48) (or (not n19) n44) (or (not n21) n42))))
+(declare-const n110 Bool)
+(assert (= n110 (and n12 n19)))
+(declare-const n111 Bool)
+(assert (= n111 (and |leader of d1 is d2| |leader of d2 is d2| (not |d1 comes up|)
+    (not |d1 goes down|) (not |d2 goes down|))))
+(declare-const n112 Bool)
+(assert (= n112 (and |leader of d1 is d3| |leader of d2 is d3| (not |d1 comes up|)
+    (not |d1 goes down|) (not |d2 goes down|))))
+(declare-const n113 Bool)
+(assert (= n113 (and (or n9 n11 (and (not n47) (not n70) (not n72) (not n85))) (or n9 (not n11)
+    (not n16) n18 n99 n102 n103 n109 n110 n111 n112))))
+(declare-const n114 Bool)
+(assert (= n114 (and (not n44) (not n108) (not n113))))
+(declare-const n115 Bool)
+(assert (= n115 (and (or (not |number of d1 is 1'|) (not |number of d3 is 1'|)) (or
+    (not |number of d1 is 2'|) (not |number of d3 is 2'|)) (or (not |number of d1 is 3'|)
+    (not |number of d3 is 3'|)))))
+(declare-const n116 Bool)
+(assert (= n116 (and (not n50) (or (not n26) n43) (or (not n27) n42))))
+(declare-const n117 Bool)
+(assert (= n117 (and n12 n26)))
+(declare-const n118 Bool)
+(assert (= n118 (and |leader of d1 is d2| |leader of d3 is d2| (not |d1 comes up|)
+    (not |d1 goes down|) (not |d3 goes down|))))
+(declare-const n119 Bool)
+(assert (= n119 (and |leader of d1 is d3| |leader of d3 is d3| (not |d1 comes up|)
+    (not |d1 goes down|) (not |d3 goes down|))))
+(declare-const n120 Bool)
+(assert (= n120 (and (or n9 n11 (and (not n49) (not n80) (not n82) (not n95))) (or n9 (not n11)
+    (not n23) n25 n99 n102 n103 n116 n117 n118 n119))))
+(declare-const n121 Bool)
+(assert (= n121 (and (not n43) (not n115) (not n120))))
+(declare-const n122 Bool)
+(assert (= n122 (and (not n9) n11 (not n114) (not n121) (or n53 (and (not n99) (not n102) (not n103))))))
+(declare-const n123 Bool)
+(assert (= n123 (and (not n46) (or (not |leader of d1 is d2|) |d1 comes up| |d1 goes down| n44) (or
+    (not |leader of d1 is d3|) |d1 comes up| |d1 goes down| n43))))
+(declare-const n124 Bool)
+(assert (= n124 (and (or (not n16) (not n18) (and (not n45) (not n67) (not n69) (not n73))) (or n9
+    (not n11) (not n16) n18 n100 n104 n105 n110 n111 n112 n123))))
+(declare-const n125 Bool)
+(assert (= n125 (and (not n44) (not n108) (not n124))))
+(declare-const n126 Bool)
+(assert (= n126 (and (or (not |number of d2 is 1'|) (not |number of d3 is 1'|)) (or
+    (not |number of d2 is 2'|) (not |number of d3 is 2'|)) (or (not |number of d2 is 3'|)
+    (not |number of d3 is 3'|)))))
+(declare-const n127 Bool)
+(assert (= n127 (and n19 n26)))
+(declare-const n128 Bool)
+(assert (= n128 (and n20 n27)))
+(declare-const n129 Bool)
+(assert (= n129 (and n21 n28)))
+(declare-const n130 Bool)
+(assert (= n130 (and (or (not n16) (not n18) (and (not n49) (not n91) (not n92) (not n97))) (or
+    (not n16) n18 (not n23) n25 n100 n104 n105 n116 n127 n128 n129))))
+(declare-const n131 Bool)
+(assert (= n131 (and (not n42) (not n126) (not n130))))
+(declare-const n132 Bool)
+(assert (= n132 (and n16 (not n18) (not n125) (not n131) (or n57 (and (not n100) (not n104)
+    (not n105))))))
+(declare-const n133 Bool)
+(assert (= n133 (and (or (not n23) (not n25) (and (not n45) (not n78) (not n79) (not n83))) (or n9
+    (not n11) (not n23) n25 n101 n106 n107 n117 n118 n119 n123))))
+(declare-const n134 Bool)
+(assert (= n134 (and (not n43) (not n115) (not n133))))
+(declare-const n135 Bool)
+(assert (= n135 (and (or (not n23) (not n25) (and (not n47) (not n89) (not n90) (not n93))) (or
+    (not n16) n18 (not n23) n25 n101 n106 n107 n109 n127 n128 n129))))
+(declare-const n136 Bool)
+(assert (= n136 (and (not n42) (not n126) (not n135))))
+(declare-const n137 Bool)
+(assert (= n137 (and n23 (not n25) (not n134) (not n136) (or n61 (and (not n101) (not n106)
+    (not n107))))))
+(declare-const n138 Bool)
+(assert (= n138 (and (not n10) (not n114) (not n121))))
+(declare-const n139 Bool)
+(assert (= n139 (and (not n9) (not n54) (not n74) (not n84) (not n114) (not n121) (not n122))))
+(declare-const n140 Bool)
+(assert (= n140 (and (not n9) (not n44) (not n58) (not n86) (not n94) (not n121) (not n122) (or n108
+    n113))))
+(declare-const n141 Bool)
+(assert (= n141 (and (not n9) (not n43) (not n62) (not n96) (not n98) (not n114) (not n122) (or n115
+    n120))))
+(declare-const n142 Bool)
+(assert (= n142 (ite n9 n11 (or n139 n140 n141))))
+(declare-const n143 Bool)
+(assert (= n143 (ite n9 n12 n139)))
+(declare-const n144 Bool)
+(assert (= n144 (ite n9 n13 n140)))
+(declare-const n145 Bool)
+(assert (= n145 (ite n9 n14 n141)))
+(declare-const n146 Bool)
+(assert (= n146 (and (not n17) (not n125) (not n131))))
+(declare-const n147 Bool)
+(assert (= n147 (and n16 (not n44) (not n54) (not n74) (not n84) (not n131) (not n132) (or n108 n124))))
+(declare-const n148 Bool)
+(assert (= n148 (and n16 (not n58) (not n86) (not n94) (not n125) (not n131) (not n132))))
+(declare-const n149 Bool)
+(assert (= n149 (and n16 (not n42) (not n62) (not n96) (not n98) (not n125) (not n132) (or n126 n130))))
+(declare-const n150 Bool)
+(assert (= n150 (ite n16 (and (not n147) (not n148) (not n149)) n18)))
+(declare-const n151 Bool)
+(assert (= n151 (ite n16 n147 n19)))
+(declare-const n152 Bool)
+(assert (= n152 (ite n16 n148 n20)))
+(declare-const n153 Bool)
+(assert (= n153 (ite n16 n149 n21)))
+(declare-const n154 Bool)
+(assert (= n154 (and (not n24) (not n134) (not n136))))
+(declare-const n155 Bool)
+(assert (= n155 (and n23 (not n43) (not n54) (not n74) (not n84) (not n136) (not n137) (or n115 n133))))
+(declare-const n156 Bool)
+(assert (= n156 (and n23 (not n42) (not n58) (not n86) (not n94) (not n134) (not n137) (or n126 n135))))
+(declare-const n157 Bool)
+(assert (= n157 (and n23 (not n62) (not n96) (not n98) (not n134) (not n136) (not n137))))
+(declare-const n158 Bool)
+(assert (= n158 (ite n23 (and (not n155) (not n156) (not n157)) n25)))
+(declare-const n159 Bool)
+(assert (= n159 (ite n23 n155 n26)))
+(declare-const n160 Bool)
+(assert (= n160 (ite n23 n156 n27)))
+(declare-const n161 Bool)
+(assert (= n161 (ite n23 n157 n28)))
+(declare-const n162 Bool)
+(assert (= n162 (and |d1 senior to d2| (not |d1 comes up|) (not |d1 goes down|) (not |d2 goes down|)
+    (not n122) (not n132))))
+(declare-const n163 Bool)
+(assert (= n163 (and |d1 senior to d3| (not |d1 comes up|) (not |d1 goes down|) (not |d3 goes down|)
+    (not n122) (not n137))))
+(declare-const n164 Bool)
+(assert (= n164 (and (not n37) (not n122) (not n132))))
+(declare-const n165 Bool)
+(assert (= n165 (and n38 (not n132) (not n137))))
+(declare-const n166 Bool)
+(assert (= n166 (and (not n39) (not n122) (not n137))))
+(declare-const n167 Bool)
+(assert (= n167 (and n40 (not n132) (not n137))))
+(declare-const n168 Bool)
+(assert (= n168 (and (not n70) (not n72) (or n29 (and n31 (not n66))))))
+(declare-const n169 Bool)
+(assert (= n169 (and (not n44) (not n58) (not n67) (not n69) (not n168))))
+(declare-const n170 Bool)
+(assert (= n170 (and (not n80) (not n82) (or n30 (and n33 (not n77))))))
+(declare-const n171 Bool)
+(assert (= n171 (and (not n43) (not n62) (not n78) (not n79) (not n170))))
+(declare-const n172 Bool)
+(assert (= n172 (and (not n67) (not n69) (or (not n31) (and (not n29) (not n65))))))
+(declare-const n173 Bool)
+(assert (= n173 (and (not n44) (not n54) (not n70) (not n72) (not n172))))
+(declare-const n174 Bool)
+(assert (= n174 (and (not n91) (not n92) (or n32 (and (not n34) (not n88))))))
+(declare-const n175 Bool)
+(assert (= n175 (and (not n42) (not n62) (not n89) (not n90) (not n174))))
+(declare-const n176 Bool)
+(assert (= n176 (and (not n78) (not n79) (or (not n33) (and (not n30) (not n76))))))
+(declare-const n177 Bool)
+(assert (= n177 (and (not n43) (not n54) (not n80) (not n82) (not n176))))
+(declare-const n178 Bool)
+(assert (= n178 (and (not n89) (not n90) (or n34 (and (not n32) (not n87))))))
+(declare-const n179 Bool)
+(assert (= n179 (and (not n42) (not n58) (not n91) (not n92) (not n178))))
+(declare-const n180 Bool)
+(assert (= n180 (and (not n9) n12 (not n54) (not n169) (not n171))))
+(declare-const n181 Bool)
+(assert (= n181 (and n16 n20 (not n58) (not n173) (not n175))))
+(declare-const n182 Bool)
+(assert (= n182 (and n23 n28 (not n62) (not n177) (not n179))))
+(declare-const n183 Bool)
+(assert (= n183 (and |leader of d1 is d2| (not |d1 comes up|) (not |d1 goes down|) (not n44) n181)))
+(declare-const n184 Bool)
+(assert (= n184 (and |leader of d1 is d3| (not |d1 comes up|) (not |d1 goes down|) (not n43) n182)))
+(declare-const n185 Bool)
+(assert (= n185 (and n19 (not n44) n180)))
+(declare-const n186 Bool)
+(assert (= n186 (and n21 (not n42) n182)))
+(declare-const n187 Bool)
+(assert (= n187 (and n26 (not n43) n180)))
+(declare-const n188 Bool)
+(assert (= n188 (and n27 (not n42) n181)))
+(declare-const n189 Bool)
+(assert (= n189 (and (or n9 n11 (and (not n47) (not n70) (not n72) (not n172))) (or n9 (not n11)
+    (not n16) n18 n109 n110 n111 n112 n180 n183 n184))))
+(declare-const n190 Bool)
+(assert (= n190 (and (not n44) (not n108) (not n189))))
+(declare-const n191 Bool)
+(assert (= n191 (and (or n9 n11 (and (not n49) (not n80) (not n82) (not n176))) (or n9 (not n11)
+    (not n23) n25 n116 n117 n118 n119 n180 n183 n184))))
+(declare-const n192 Bool)
+(assert (= n192 (and (not n43) (not n115) (not n191))))
+(declare-const n193 Bool)
+(assert (= n193 (and (not n9) n11 (not n190) (not n192) (or n53 (and (not n180) (not n183)
+    (not n184))))))
+(declare-const n194 Bool)
+(assert (= n194 (and (or (not n16) (not n18) (and (not n45) (not n67) (not n69) (not n168))) (or n9
+    (not n11) (not n16) n18 n110 n111 n112 n123 n181 n185 n186))))
+(declare-const n195 Bool)
+(assert (= n195 (and (not n44) (not n108) (not n194))))
+(declare-const n196 Bool)
+(assert (= n196 (and (or (not n16) (not n18) (and (not n49) (not n91) (not n92) (not n178))) (or
+    (not n16) n18 (not n23) n25 n116 n127 n128 n129 n181 n185 n186))))
+(declare-const n197 Bool)
+(assert (= n197 (and (not n42) (not n126) (not n196))))
+(declare-const n198 Bool)
+(assert (= n198 (and n16 (not n18) (not n195) (not n197) (or n57 (and (not n181) (not n185)
+    (not n186))))))
+(declare-const n199 Bool)
+(assert (= n199 (and (or (not n23) (not n25) (and (not n45) (not n78) (not n79) (not n170))) (or n9
+    (not n11) (not n23) n25 n117 n118 n119 n123 n182 n187 n188))))
+(declare-const n200 Bool)
+(assert (= n200 (and (not n43) (not n115) (not n199))))
+(declare-const n201 Bool)
+(assert (= n201 (and (or (not n23) (not n25) (and (not n47) (not n89) (not n90) (not n174))) (or
+    (not n16) n18 (not n23) n25 n109 n127 n128 n129 n182 n187 n188))))
+(declare-const n202 Bool)
+(assert (= n202 (and (not n42) (not n126) (not n201))))
+(declare-const n203 Bool)
+(assert (= n203 (and n23 (not n25) (not n200) (not n202) (or n61 (and (not n182) (not n187)
+    (not n188))))))
+(declare-const n204 Bool)
+(assert (= n204 (and (not n9) (not n54) (not n169) (not n171) (not n190) (not n192) (not n193))))
+(declare-const n205 Bool)
+(assert (= n205 (and (not n9) (not n44) (not n58) (not n173) (not n175) (not n192) (not n193) (or
+    n108 n189))))
+(declare-const n206 Bool)
+(assert (= n206 (and (not n9) (not n43) (not n62) (not n177) (not n179) (not n190) (not n193) (or
+    n115 n191))))
+(declare-const n207 Bool)
+(assert (= n207 (and n16 (not n44) (not n54) (not n169) (not n171) (not n197) (not n198) (or n108
+    n194))))
+(declare-const n208 Bool)
+(assert (= n208 (and n16 (not n58) (not n173) (not n175) (not n195) (not n197) (not n198))))
+(declare-const n209 Bool)
+(assert (= n209 (and n16 (not n42) (not n62) (not n177) (not n179) (not n195) (not n198) (or n126
+    n196))))
+(declare-const n210 Bool)
+(assert (= n210 (and n23 (not n43) (not n54) (not n169) (not n171) (not n202) (not n203) (or n115
+    n199))))
+(declare-const n211 Bool)
+(assert (= n211 (and n23 (not n42) (not n58) (not n173) (not n175) (not n200) (not n203) (or n126
+    n201))))
+(declare-const n212 Bool)
+(assert (= n212 (and n23 (not n62) (not n177) (not n179) (not n200) (not n202) (not n203))))
+(declare-const n213 Bool)
+(assert (= n213 (and |d1 senior to d2'| (not |d1 comes up|) (not |d1 goes down|)
+    (not |d2 goes down|) (not n193) (not n198))))
+(declare-const n214 Bool)
+(assert (= n214 (and |d1 senior to d3'| (not |d1 comes up|) (not |d1 goes down|)
+    (not |d3 goes down|) (not n193) (not n203))))
+(declare-const n215 Bool)
+(assert (= n215 (and (not n31) (not n193) (not n198))))
+(declare-const n216 Bool)
+(assert (= n216 (and n32 (not n198) (not n203))))
+(declare-const n217 Bool)
+(assert (= n217 (and (not n33) (not n193) (not n203))))
+(declare-const n218 Bool)
+(assert (= n218 (and n34 (not n198) (not n203))))
+(declare-const n219 Bool)
+(assert (= n219 (and (or n9 n114 n121 n122) (or n122 n138))))
+(declare-const n220 Bool)
+(assert (= n220 (and (or (not n16) n125 n131 n132) (or n132 n146))))
+(declare-const n221 Bool)
+(assert (= n221 (and (or (not n23) n134 n136 n137) (or n137 n154))))
+(declare-const n222 Bool)
+(assert (= n222 (and |d1--d2 plugged'| (not n9) n16 (not n114) (not n121) (not n122) (not n125)
+    (not n131) (not n132) (not n219) (not n220))))
+(declare-const n223 Bool)
+(assert (= n223 (and |d1--d3 plugged'| (not n9) n23 (not n114) (not n121) (not n122) (not n134)
+    (not n136) (not n137) (not n219) (not n221))))
+(declare-const n224 Bool)
+(assert (= n224 (and |d2--d3 plugged'| n16 n23 (not n125) (not n131) (not n132) (not n134)
+    (not n136) (not n137) (not n220) (not n221))))
+(declare-const n225 Bool)
+(assert (= n225 (and (not n224) (or (not n222) (not n223)))))
+(declare-const n226 Bool)
+(assert (= n226 (and (not n223) (or (not n222) n225))))
+(declare-const n227 Bool)
+(assert (= n227 (and (not n222) (or n225 n226))))
+(declare-const n228 Bool)
+(assert (= n228 (and (not |power of d1 is up|) (not |power of d1 is held|))))
+(declare-const n229 Bool)
+(assert (= n229 (and n2 (or |leader of d3 is none| |leader of d3 is d1| |leader of d3 is d2|
+    |leader of d3 is d3|) (or (not |leader of d3 is none|) (not |leader of d3 is d1|)) (or
+    (not |leader of d3 is d2|) (and (not |leader of d3 is none|) (not |leader of d3 is d1|))) (or
+    (not |leader of d3 is d3|) (and (not |leader of d3 is none|) (not |leader of d3 is d1|)
+    (not |leader of d3 is d2|))) (or |number of d3 is 1| |number of d3 is 2| |number of d3 is 3|)
+    (or (not |number of d3 is 1|) (not |number of d3 is 2|)) (or (not |number of d3 is 3|) (and
+    (not |number of d3 is 1|) (not |number of d3 is 2|))) (or |next number of d3 is 1|
+    |next number of d3 is 2| |next number of d3 is 3|) (or (not |next number of d3 is 1|)
+    (not |next number of d3 is 2|)) (or (not |next number of d3 is 3|) (and
+    (not |next number of d3 is 1|) (not |next number of d3 is 2|))) (or |priority of d3 is 1|
+    |priority of d3 is 2| |priority of d3 is 3|) (or (not |priority of d3 is 1|)
+    (not |priority of d3 is 2|)) (or (not |priority of d3 is 3|) (and (not |priority of d3 is 1|)
+    (not |priority of d3 is 2|))) (or |startup priority of d3 is 1| |startup priority of d3 is 2|
+    |startup priority of d3 is 3|) (or (not |startup priority of d3 is 1|)
+    (not |startup priority of d3 is 2|)) (or (not |startup priority of d3 is 3|) (and
+    (not |startup priority of d3 is 1|) (not |startup priority of d3 is 2|))) (or
+    |power of d1 is up| |leader of d1 is none|) (or |power of d2 is up| |leader of d2 is none|) (or
+    |power of d3 is up| |leader of d3 is none|) (or (not |d1 senior to d2|) (and
+    (not |d2 senior to d1|) (not n5) (not n228))) (or (not |d1 senior to d2|) |d1 senior to d3|
+    |d3 senior to d2| n6) (or (not |d1 senior to d3|) (and (not |d3 senior to d1|) (not n6)
+    (not n228))) (or |d1 senior to d2| (not |d1 senior to d3|) |d2 senior to d3| n5) (or
+    (not |d2 senior to d1|) (and (not |d1 senior to d2|) (not n5) (not n228))) (or
+    (not |d2 senior to d1|) |d2 senior to d3| |d3 senior to d1| n6) (or (not |d2 senior to d3|) (and
+    (not |d3 senior to d2|) (not n5) (not n6))) (or |d1 senior to d3| |d2 senior to d1|
+    (not |d2 senior to d3|) n228) (or (not |d3 senior to d1|) (and (not |d1 senior to d3|) (not n6)
+    (not n228))) (or |d2 senior to d1| (not |d3 senior to d1|) |d3 senior to d2| n5) (or
+    (not |d3 senior to d2|) (and (not |d2 senior to d3|) (not n5) (not n6))) (or |d1 senior to d2|
+    |d3 senior to d1| (not |d3 senior to d2|) n228))))
+(declare-const n230 Bool)
+(assert (= n230 (and n4 (or |leader of d3 is none'| |leader of d3 is d1'| |leader of d3 is d2'|
+    |leader of d3 is d3'|) (or (not |leader of d3 is none'|) (not |leader of d3 is d1'|)) (or
+    (not |leader of d3 is d2'|) (and (not |leader of d3 is none'|) (not |leader of d3 is d1'|))) (or
+    (not |leader of d3 is d3'|) (and (not |leader of d3 is none'|) (not |leader of d3 is d1'|)
+    (not |leader of d3 is d2'|))) (or |number of d3 is 1'| |number of d3 is 2'| |number of d3 is 3'|)
+    (or (not |number of d3 is 1'|) (not |number of d3 is 2'|)) (or (not |number of d3 is 3'|) (and
+    (not |number of d3 is 1'|) (not |number of d3 is 2'|))) (or |next number of d3 is 1'|
+    |next number of d3 is 2'| |next number of d3 is 3'|) (or (not |next number of d3 is 1'|)
+    (not |next number of d3 is 2'|)) (or (not |next number of d3 is 3'|) (and
+    (not |next number of d3 is 1'|) (not |next number of d3 is 2'|))) (or |priority of d3 is 1'|
+    |priority of d3 is 2'| |priority of d3 is 3'|) (or (not |priority of d3 is 1'|)
+    (not |priority of d3 is 2'|)) (or (not |priority of d3 is 3'|) (and (not |priority of d3 is 1'|)
+    (not |priority of d3 is 2'|))) (or |startup priority of d3 is 1'| |startup priority of d3 is 2'|
+    |startup priority of d3 is 3'|) (or (not |startup priority of d3 is 1'|)
+    (not |startup priority of d3 is 2'|)) (or (not |startup priority of d3 is 3'|) (and
+    (not |startup priority of d3 is 1'|) (not |startup priority of d3 is 2'|))) (or
+    (not |d1 senior to d2'|) (and (not |d2 senior to d1'|) (not n5) (not n228))) (or
+    (not |d1 senior to d2'|) |d1 senior to d3'| |d3 senior to d2'| n6) (or (not |d1 senior to d3'|)
+    (and (not |d3 senior to d1'|) (not n6) (not n228))) (or |d1 senior to d2'|
+    (not |d1 senior to d3'|) |d2 senior to d3'| n5) (or (not |d2 senior to d1'|) (and
+    (not |d1 senior to d2'|) (not n5) (not n228))) (or (not |d2 senior to d1'|) |d2 senior to d3'|
+    |d3 senior to d1'| n6) (or (not |d2 senior to d3'|) (and (not |d3 senior to d2'|) (not n5)
+    (not n6))) (or |d1 senior to d3'| |d2 senior to d1'| (not |d2 senior to d3'|) n228) (or
+    (not |d3 senior to d1'|) (and (not |d1 senior to d3'|) (not n6) (not n228))) (or
+    |d2 senior to d1'| (not |d3 senior to d1'|) |d3 senior to d2'| n5) (or (not |d3 senior to d2'|)
+    (and (not |d2 senior to d3'|) (not n5) (not n6))) (or |d1 senior to d2'| |d3 senior to d1'|
+    (not |d3 senior to d2'|) n228))))
+(declare-const n231 Bool)
+(assert (= n231 (and (or (not |power of d2 is up|) (not |power of d3 is up|) (not |d2--d3 plugged|))
+    (or (not |power of d1 is up|) (not |power of d2 is up|) (not |power of d3 is up|)
+    (not |d1--d2 plugged|) (not |d1--d3 plugged|)))))
+(declare-const n232 Bool)
+(assert (= n232 (and (or (not |power of d1 is up|) (not |power of d3 is up|) (not |d1--d3 plugged|))
+    (or (not |power of d1 is up|) (not |power of d2 is up|) (not |d1--d2 plugged|) n231))))
+(declare-const n233 Bool)
+(assert (= n233 (and (or (not |power of d1 is up|) (not |power of d2 is up|) (not |d1--d2 plugged|))
+    (or n231 n232))))
+(declare-const n234 Bool)
+(assert (= n234 (and |power of d1 is up| |power of d2 is up| |d1--d2 plugged| |d1--d2 plugged'|
+    (not n9) n16 (not n41))))
+(declare-const n235 Bool)
+(assert (= n235 (and |power of d1 is up| |power of d3 is up| |d1--d3 plugged| |d1--d3 plugged'|
+    (not n9) n23 (not n41))))
+(declare-const n236 Bool)
+(assert (= n236 (and (or (not |power of d2 is up|) (not |power of d3 is up|) (not |d2--d3 plugged|)
+    (not |d2--d3 plugged'|) (not n16) (not n23)) (or (not n234) (not n235)))))
+(declare-const n237 Bool)
+(assert (= n237 (and (not n235) (or (not n234) n236))))
+(declare-const n238 Bool)
+(assert (= n238 (and (not n234) (or n236 n237))))
+(declare-const n239 Bool)
+(assert (= n239 (and (not |number of d2 is 2|) (not |number of d2 is 3|))))
+(declare-const n240 Bool)
+(assert (= n240 (and (not |number of d1 is 2|) (not |number of d1 is 3|))))
+(declare-const n241 Bool)
+(assert (= n241 (and (or (not |number of d1 is 3|) (not |number of d2 is 2|)) (or
+    (not |number of d2 is 1|) n240))))
+(declare-const n242 Bool)
+(assert (= n242 (and (or (not |number of d1 is 2|) (not |number of d2 is 3|)) (or
+    (not |number of d1 is 1|) n239) (not n241))))
+(declare-const n243 Bool)
+(assert (= n243 (and |priority of d1 is 3| |priority of d2 is 2|)))
+(declare-const n244 Bool)
+(assert (= n244 (and (not |priority of d1 is 2|) (not |priority of d1 is 3|))))
+(declare-const n245 Bool)
+(assert (= n245 (and |priority of d2 is 1| (not n244))))
+(declare-const n246 Bool)
+(assert (= n246 (and |priority of d1 is 2| |priority of d2 is 3|)))
+(declare-const n247 Bool)
+(assert (= n247 (and (not |priority of d2 is 2|) (not |priority of d2 is 3|))))
+(declare-const n248 Bool)
+(assert (= n248 (and |priority of d1 is 1| (not n247))))
+(declare-const n249 Bool)
+(assert (= n249 (and (not n243) (not n245) (or (and (not |d1 senior to d2'|) (or |d2 senior to d1'|
+    n242)) n246 n248))))
+(declare-const n250 Bool)
+(assert (= n250 (and (not n243) (not n245) (or n246 n248 (and (not |d1 senior to d2|) (or
+    |d2 senior to d1| n242))))))
+(declare-const n251 Bool)
+(assert (= n251 (and (or (not |number of d2 is 3|) (not |number of d3 is 2|)) (or
+    (not |number of d3 is 1|) n239))))
+(declare-const n252 Bool)
+(assert (= n252 (and (not |number of d3 is 2|) (not |number of d3 is 3|))))
+(declare-const n253 Bool)
+(assert (= n253 (and |priority of d2 is 2| |priority of d3 is 3|)))
+(declare-const n254 Bool)
+(assert (= n254 (and (not |priority of d3 is 2|) (not |priority of d3 is 3|))))
+(declare-const n255 Bool)
+(assert (= n255 (and |priority of d2 is 1| (not n254))))
+(declare-const n256 Bool)
+(assert (= n256 (and |priority of d2 is 3| |priority of d3 is 2|)))
+(declare-const n257 Bool)
+(assert (= n257 (and |priority of d3 is 1| (not n247))))
+(declare-const n258 Bool)
+(assert (= n258 (and (or (not |number of d1 is 3|) (not |number of d3 is 2|)) (or
+    (not |number of d3 is 1|) n240))))
+(declare-const n259 Bool)
+(assert (= n259 (and |priority of d1 is 2| |priority of d3 is 3|)))
+(declare-const n260 Bool)
+(assert (= n260 (and |priority of d1 is 1| (not n254))))
+(declare-const n261 Bool)
+(assert (= n261 (and |priority of d1 is 3| |priority of d3 is 2|)))
+(declare-const n262 Bool)
+(assert (= n262 (and |priority of d3 is 1| (not n244))))
+(declare-const n263 Bool)
+(assert (= n263 (and (or (and (not n253) (not n255) (or (and (not |d3 senior to d2'|) (or
+    |d2 senior to d3'| n251)) n256 n257)) (and (not n253) (not n255) (or n256 n257 (and
+    (not |d3 senior to d2|) (or |d2 senior to d3| n251))))) (or (and (not n259) (not n260) (or (and
+    (not |d3 senior to d1'|) (or |d1 senior to d3'| n258)) n261 n262)) (and (not n259) (not n260)
+    (or n261 n262 (and (not |d3 senior to d1|) (or |d1 senior to d3| n258))))))))
+(declare-const n264 Bool)
+(assert (= n264 (and |power of d3 is up| |leader of d3 is d3| (not n263))))
+(declare-const n265 Bool)
+(assert (= n265 (and (or (not |d2--d3 is open|) n264) (or (not |d1--d2 is open|)
+    (not |d1--d3 is open|) n264))))
+(declare-const n266 Bool)
+(assert (= n266 (and (not n258) (or (not |number of d1 is 2|) (not |number of d3 is 3|)) (or
+    (not |number of d1 is 1|) n252))))
+(declare-const n267 Bool)
+(assert (= n267 (and (not n261) (not n262) (or n259 n260 (and (not |d1 senior to d3'|) (or
+    |d3 senior to d1'| n266))))))
+(declare-const n268 Bool)
+(assert (= n268 (and (not n261) (not n262) (or n259 n260 (and (not |d1 senior to d3|) (or
+    |d3 senior to d1| n266))))))
+(declare-const n269 Bool)
+(assert (= n269 (and (not n251) (or (not |number of d2 is 2|) (not |number of d3 is 3|)) (or
+    (not |number of d2 is 1|) n252))))
+(declare-const n270 Bool)
+(assert (= n270 (and (not n256) (not n257) (or n253 n255 (and (not |d2 senior to d3'|) (or
+    |d3 senior to d2'| n269))))))
+(declare-const n271 Bool)
+(assert (= n271 (and (not n256) (not n257) (or n253 n255 (and (not |d2 senior to d3|) (or
+    |d3 senior to d2| n269))))))
+(declare-const n272 Bool)
+(assert (= n272 (and (or n270 n271) (or (and (not n246) (not n248) (or n243 n245 (and
+    (not |d2 senior to d1'|) (or |d1 senior to d2'| n241)))) (and (not n246) (not n248) (or n243
+    n245 (and (not |d2 senior to d1|) (or |d1 senior to d2| n241))))))))
+(declare-const n273 Bool)
+(assert (= n273 (and |power of d2 is up| |leader of d2 is d2| (not n272))))
+(declare-const n274 Bool)
+(assert (= n274 (and (or |d2--d3 is open| (and |d1--d2 is open| |d1--d3 is open| (or
+    (not |power of d1 is up|) (not |leader of d1 is d1|) (and (or n267 n268) (or n249 n250)))))
+    |power of d2 is up| |leader of d2 is d2| |power of d3 is up| |leader of d3 is d3| (xor n270 n271))))
+(declare-const n275 Bool)
+(assert (= n275 (and (or (and (not |d1--d2 is open|) (or n265 (and (or (not |d1--d3 is open|) n264)
+    (or (not |d1--d2 is open|) n265)))) (not |power of d1 is up|) (not |leader of d1 is d1|)
+    (not |power of d2 is up|) (not |leader of d2 is d2|) (= n249 n250)) (or (and
+    (not |d1--d3 is open|) (or (not |d1--d2 is open|) n273 (and (or (not |d2--d3 is open|) n273) (or
+    (not |d1--d2 is open|) (not |d1--d3 is open|) n273)))) (not |power of d1 is up|)
+    (not |leader of d1 is d1|) (not |power of d3 is up|) (not |leader of d3 is d3|) (= n267 n268))
+    (not n274))))
+(declare-const n276 Bool)
+(assert (= n276 (and (not n67) (not n69) (or n70 n72 (and (not n213) (or n66 n215))))))
+(declare-const n277 Bool)
+(assert (= n277 (and (not n67) (not n69) (or n70 n72 (and (not n162) (or n66 n164))))))
+(declare-const n278 Bool)
+(assert (= n278 (and (or (and (not n91) (not n92) (or n89 n90 (and (not n218) (or n87 n216)))) (and
+    (not n91) (not n92) (or n89 n90 (and (not n167) (or n87 n165))))) (or (and (not n80) (not n82)
+    (or n78 n79 (and (not n217) (or n76 n214)))) (and (not n80) (not n82) (or n78 n79 (and
+    (not n166) (or n76 n163))))))))
+(declare-const n279 Bool)
+(assert (= n279 (and n157 (not n278))))
+(declare-const n280 Bool)
+(assert (= n280 (and (or (not |d2--d3 is open|) n279) (or (not |d1--d2 is open|)
+    (not |d1--d3 is open|) n279))))
+(declare-const n281 Bool)
+(assert (= n281 (and (not n78) (not n79) (or n80 n82 (and (not n214) (or n77 n217))))))
+(declare-const n282 Bool)
+(assert (= n282 (and (not n78) (not n79) (or n80 n82 (and (not n163) (or n77 n166))))))
+(declare-const n283 Bool)
+(assert (= n283 (and (not n89) (not n90) (or n91 n92 (and (not n216) (or n88 n218))))))
+(declare-const n284 Bool)
+(assert (= n284 (and (not n89) (not n90) (or n91 n92 (and (not n165) (or n88 n167))))))
+(declare-const n285 Bool)
+(assert (= n285 (and (or n283 n284) (or (and (not n70) (not n72) (or n67 n69 (and (not n215) (or n65
+    n213)))) (and (not n70) (not n72) (or n67 n69 (and (not n164) (or n65 n162))))))))
+(declare-const n286 Bool)
+(assert (= n286 (and n148 (not n285))))
+(declare-const n287 Bool)
+(assert (= n287 (and n148 n157 (xor n283 n284) (or |d2--d3 is open| (and |d1--d2 is open|
+    |d1--d3 is open| (or (not n139) (and (or n281 n282) (or n276 n277))))))))
+(declare-const n288 Bool)
+(assert (= n288 (and (= (and (not n114) (not n121)) (and (not n190) (not n192))) (= n122 n193) (=
+    (and (not n125) (not n131)) (and (not n195) (not n197))) (= n132 n198) (= (and (not n134)
+    (not n136)) (and (not n200) (not n202))) (= n137 n203) (or (and (not n122) |power of d1 is off|
+    (not |d1 comes up|) (not |d1 goes down|) (not n114) (not n121) (not n193) |power of d1 is off|
+    (not |d1 comes up|) (not |d1 goes down|) (not n190) (not n192)) (and (or n122 (and
+    (not |d1 comes up|) (not n7) (not n114) (not n121))) (or n193 (and (not |d1 comes up|) (not n7)
+    (not n190) (not n192)))) (and (not n9) (not n114) (not n121) (not n122) (not n190) (not n192)
+    (not n193)) (and (not n122) (not n138) (not n193) (or n10 n190 n192))) (or (and (not n142)
+    (not (ite n9 n11 (or n204 n205 n206)))) (and n143 (ite n9 n12 n204)) (and n144 (ite n9 n13 n205))
+    (and n145 (ite n9 n14 n206))) (or (and (ite |d1 comes up| |power of d2 is off| (and
+    |power of d2 is off| (not |d2 goes down|))) (not n125) (not n131) (not n132) (not n195)
+    (not n197) (not n198)) (and (or n132 (and n15 (not n125) (not n131))) (or n198 (and n15
+    (not n195) (not n197)))) (and n16 (not n125) (not n131) (not n132) (not n195) (not n197)
+    (not n198)) (and (not n132) (not n146) (not n198) (or n17 n195 n197))) (or (and n150 (ite n16
+    (and (not n207) (not n208) (not n209)) n18)) (and n151 (ite n16 n207 n19)) (and n152 (ite n16
+    n208 n20)) (and n153 (ite n16 n209 n21))) (or (and (ite |d1 comes up| |power of d3 is off| (and
+    |power of d3 is off| (not |d3 goes down|))) (not n134) (not n136) (not n137) (not n200)
+    (not n202) (not n203)) (and (or n137 (and n22 (not n134) (not n136))) (or n203 (and n22
+    (not n200) (not n202)))) (and n23 (not n134) (not n136) (not n137) (not n200) (not n202)
+    (not n203)) (and (not n137) (not n154) (not n203) (or n24 n200 n202))) (or (and n158 (ite n23
+    (and (not n210) (not n211) (not n212)) n25)) (and n159 (ite n23 n210 n26)) (and n160 (ite n23
+    n211 n27)) (and n161 (ite n23 n212 n28))) (or n9 n114 n121 n122 n139 (and n144 (not n227)) (and
+    n145 (not n226))) (or (not n16) n125 n131 n132 n148 (and n151 (not n227)) (and n153 (not n225)))
+    (or (not n23) n134 n136 n137 n157 (and n159 (not n226)) (and n160 (not n225))) (or (not n222)
+    (and (not n142) n150) (and n143 n151) (and n144 n152) (and n145 n153)) (or (not n223) (and
+    (not n142) n158) (and n143 n159) (and n144 n160) (and n145 n161)) (or (not n224) (and n150 n158)
+    (and n151 n159) (and n152 n160) (and n153 n161)) (or (not n139) (not n148) (= n276 n277) (and
+    (not |d1--d2 is open|) (or n280 (and (or (not |d1--d3 is open|) n279) (or (not |d1--d2 is open|)
+    n280))))) (or (not n139) (not n157) (= n281 n282) (and (not |d1--d3 is open|) (or
+    (not |d1--d2 is open|) n286 (and (or (not |d2--d3 is open|) n286) (or (not |d1--d2 is open|)
+    (not |d1--d3 is open|) n286))))) (not n287))))
+; Every variable has one value, and the laws of all states apply.
+(assert n229)
+; A second state has an order of seniority of its own (marked '), and is the same else.
+(assert n230)
+; The state is settled.
+(assert (and (or (not |power of d1 is up|) |leader of d1 is d1| (and |leader of d1 is d2| (not n233))
+    (and |leader of d1 is d3| (not n232))) (or (not |power of d2 is up|) |leader of d2 is d2| (and
+    |leader of d2 is d1| (not n233)) (and |leader of d2 is d3| (not n231))) (or
+    (not |power of d3 is up|) |leader of d3 is d3| (and |leader of d3 is d1| (not n232)) (and
+    |leader of d3 is d2| (not n231))) (or (not |power of d1 is up|) (not |power of d2 is up|)
+    (not |d1--d2 plugged|) (and |leader of d1 is none| |leader of d2 is none|) (and
+    |leader of d1 is d1| |leader of d2 is d1|) (and |leader of d1 is d2| |leader of d2 is d2|) (and
+    |leader of d1 is d3| |leader of d2 is d3|)) (or (not |power of d1 is up|)
+    (not |power of d3 is up|) (not |d1--d3 plugged|) (and |leader of d1 is none|
+    |leader of d3 is none|) (and |leader of d1 is d1| |leader of d3 is d1|) (and
+    |leader of d1 is d2| |leader of d3 is d2|) (and |leader of d1 is d3| |leader of d3 is d3|)) (or
+    (not |power of d2 is up|) (not |power of d3 is up|) (not |d2--d3 plugged|) (and
+    |leader of d2 is none| |leader of d3 is none|) (and |leader of d2 is d1| |leader of d3 is d1|)
+    (and |leader of d2 is d2| |leader of d3 is d2|) (and |leader of d2 is d3| |leader of d3 is d3|))))
+; d1 comes up only when it is starting.
+(assert (or |power of d1 is starting| (not |d1 comes up|)))
+; Where d1 comes up, the links that form are those of d1.
+(assert (or (not |power of d2 is up|) (not |power of d3 is up|) |d2--d3 plugged|
+    (not |d2--d3 plugged'|) (not |d1 comes up|)))
+; Whoever followed another and is still up is together with it, by links that were there before.
+(assert (and (or n9 (not n11) n12 (and |leader of d1 is d2| (not |d1 comes up|) (not |d1 goes down|)
+    (not n238)) (and |leader of d1 is d3| (not |d1 comes up|) (not |d1 goes down|) (not n237))) (or
+    (not n16) n18 n20 (and n19 (not n238)) (and n21 (not n236))) (or (not n23) n25 n28 (and n26
+    (not n237)) (and n27 (not n236)))))
+; The event leaves number and priority of every device as they are, but for d1 where it comes up.
+(assert (and (or (and |number of d2 is 1| |number of d2 is 1'|) (and |number of d2 is 2|
+    |number of d2 is 2'|) (and |number of d2 is 3| |number of d2 is 3'|)) (or (and
+    |priority of d2 is 1| |priority of d2 is 1'|) (and |priority of d2 is 2| |priority of d2 is 2'|)
+    (and |priority of d2 is 3| |priority of d2 is 3'|)) (or (and |number of d3 is 1|
+    |number of d3 is 1'|) (and |number of d3 is 2| |number of d3 is 2'|) (and |number of d3 is 3|
+    |number of d3 is 3'|)) (or (and |priority of d3 is 1| |priority of d3 is 1'|) (and
+    |priority of d3 is 2| |priority of d3 is 2'|) (and |priority of d3 is 3| |priority of d3 is 3'|))
+    (or (not |power of d1 is up|) (and |number of d1 is 1| |number of d1 is 1'|) (and
+    |number of d1 is 2| |number of d1 is 2'|) (and |number of d1 is 3| |number of d1 is 3'|)) (or
+    (not |power of d1 is up|) (and |priority of d1 is 1| |priority of d1 is 1'|) (and
+    |priority of d1 is 2| |priority of d1 is 2'|) (and |priority of d1 is 3| |priority of d1 is 3'|))))
+; Cables that are plugged, before the event or after it, are open.
+(assert (and (or |d1--d2 is open| (and (not |d1--d2 plugged|) (not |d1--d2 plugged'|))) (or
+    |d1--d3 is open| (and (not |d1--d3 plugged|) (not |d1--d3 plugged'|))) (or |d2--d3 is open| (and
+    (not |d2--d3 plugged|) (not |d2--d3 plugged'|)))))
+; Open cables lead from each device to two neighbours at most.
+(assert true)
+; Between any two leaders whose order is not the same in both states somebody stands, on every open
+; way.
+(assert n275)
+; The event takes no device down.
+(assert (and (not |d1 goes down|) (not |d2 goes down|) (not |d3 goes down|)))
+; And this is false: the first pass holds, restarts and admits the same devices in both; after it
+; all is settled; and between any two leaders whose order is not the same in both somebody stands
+; again.
+(assert (not n288))
+(check-sat)
+(exit)
