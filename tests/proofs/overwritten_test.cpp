@@ -1,5 +1,5 @@
-// proofs/overwritten.md on the concrete semantics: random runs, of which a second one has other settings of a device that
-// is down.
+// proofs/overwritten.md on the concrete semantics: random runs, beside which a second one has other settings of a
+// device that is down.
 #include "proofs/any_graph.hpp"
 #include "semantics/events.hpp"
 #include "semantics/settle.hpp"

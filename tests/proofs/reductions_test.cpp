@@ -1,5 +1,5 @@
-// Lemmas that reductions lean on (proofs/apart.md, unasked-seniority.md, somebody-between.md) on the concrete semantics:
-// random states of more devices than the solvers are asked about.
+// Lemmas that reductions lean on (proofs/apart.md, unasked-seniority.md, somebody-between.md) on the concrete
+// semantics: random states of more devices than the solvers are asked about.
 #include <algorithm>
 #include <array>
 #include <functional>
@@ -161,7 +161,7 @@ TEST_CASE("unasked seniority: where orphans restart, only leaders and fresh devi
   }
 }
 
-TEST_CASE("unasked seniority: where orphans carry on, only leaders are, after a start or with links that form (4.2.c)") {
+TEST_CASE("unasked seniority: where orphans carry on, only leaders are, after a start or a link that forms (4.2.c)") {
   Random random(63);
   AnyGraph graph(8, Orphans::carry_on, by_tenure);
   int unsettled = 0;
@@ -234,7 +234,8 @@ TEST_CASE("somebody between: on a line no pair decides that is kept apart by a s
     int events = 0;
     for (int i = 0; i < 20000; ++i) {
       graph.draw(random);
-      for (DeviceState& d : graph.state.devices) d.priority = d.startup_priority = 1 + static_cast<int>(below(random, 2));
+      for (DeviceState& d : graph.state.devices)
+        d.priority = d.startup_priority = 1 + static_cast<int>(below(random, 2));
       std::fill(graph.state.cables.begin(), graph.state.cables.end(), CableState{});
       for (const std::size_t c : line) graph.state.cables[c].plugged = below(random, 2) == 0;
       graph.draw_leaders_of_a_settled_state(random);
