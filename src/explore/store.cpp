@@ -14,6 +14,11 @@ bool crowded(std::uint64_t states, std::uint64_t slots) {
   return states * 10 > slots * 7;
 }
 
+// Of the state that a slot which is taken holds.
+StateIndex index_in(std::uint64_t held) {
+  return static_cast<StateIndex>((held & low_half) - 1);
+}
+
 }  // namespace
 
 Store::Store(std::size_t words)
@@ -28,38 +33,38 @@ std::uint64_t Store::hash_of(const std::uint64_t* state) const {
   return hash * 0xd6e8'feb8'6659'fd93;
 }
 
-std::size_t Store::slot_of(const std::uint64_t* state, std::uint64_t hash) const {
+// A slot is looked at once: a free one may be taken by another state in the next moment.
+Store::Place Store::place_of(const std::uint64_t* state, std::uint64_t hash) const {
   const std::size_t mask = slot_count_ - 1;
   for (std::size_t slot = home_of(hash);; slot = (slot + 1) & mask) {
     // With the number of a state comes the state, which was written before.
     const std::uint64_t held = slots_[slot].load(std::memory_order_acquire);
-    if (held == 0) return slot;
+    if (held == 0) return {slot, 0};
     if ((held ^ hash) >> 32 != 0) continue;
-    if (std::equal(state, state + words_, (*this)[static_cast<StateIndex>((held & low_half) - 1)])) return slot;
+    if (std::equal(state, state + words_, (*this)[index_in(held)])) return {slot, held};
   }
 }
 
 Store::Inserted Store::insert(const std::uint64_t* state, std::uint64_t hash) {
-  std::size_t slot = slot_of(state, hash);
-  const std::uint64_t held = slots_[slot].load(std::memory_order_relaxed);
-  if (held != 0) return {static_cast<StateIndex>((held & low_half) - 1), false};
+  Place place = place_of(state, hash);
+  if (place.held != 0) return {index_in(place.held), false};
   if (crowded(std::uint64_t{size_} + 1, slot_count_)) {
     grow();
-    slot = slot_of(state, hash);
+    place = place_of(state, hash);
   }
   if (size_ % chunk_states == 0) {
     chunks_.push_back(std::make_unique_for_overwrite<std::uint64_t[]>(chunk_states * words_));
   }
   const StateIndex index = size_++;
   std::copy_n(state, words_, chunks_.back().get() + (index % chunk_states) * words_);
-  slots_[slot].store((hash & ~low_half) | (std::uint64_t{index} + 1), std::memory_order_release);
+  slots_[place.slot].store((hash & ~low_half) | (std::uint64_t{index} + 1), std::memory_order_release);
   return {index, true};
 }
 
 std::optional<StateIndex> Store::find(const std::uint64_t* state, std::uint64_t hash) const {
-  const std::uint64_t held = slots_[slot_of(state, hash)].load(std::memory_order_acquire);
+  const std::uint64_t held = place_of(state, hash).held;
   if (held == 0) return {};
-  return static_cast<StateIndex>((held & low_half) - 1);
+  return index_in(held);
 }
 
 void Store::make_room(std::uint64_t more) {
@@ -76,7 +81,7 @@ void Store::grow() {
   for (std::size_t i = 0; i < old_count; ++i) {
     const std::uint64_t held = old[i].load(std::memory_order_relaxed);
     if (held == 0) continue;
-    const std::uint64_t hash = hash_of((*this)[static_cast<StateIndex>((held & low_half) - 1)]);
+    const std::uint64_t hash = hash_of((*this)[index_in(held)]);
     std::size_t slot = home_of(hash);
     while (slots_[slot].load(std::memory_order_relaxed) != 0) slot = (slot + 1) & (slot_count_ - 1);
     slots_[slot].store(held, std::memory_order_relaxed);

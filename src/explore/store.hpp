@@ -52,8 +52,12 @@ class Store {
  private:
   static constexpr std::size_t chunk_states = 4096;
 
-  /// The slot that holds `state`, or the free one where it belongs.
-  [[nodiscard]] std::size_t slot_of(const std::uint64_t* state, std::uint64_t hash) const;
+  /// Where a state is, or belongs.
+  struct Place {
+    std::size_t slot;
+    std::uint64_t held;  ///< what was in the slot when it was looked at: 0, or the state
+  };
+  [[nodiscard]] Place place_of(const std::uint64_t* state, std::uint64_t hash) const;
   [[nodiscard]] std::size_t home_of(std::uint64_t hash) const { return (hash ^ hash >> 32) & (slot_count_ - 1); }
   void grow();
 
