@@ -231,6 +231,8 @@ class Search {
   const std::vector<Event>& chosen() {
     if (!orders_) return expander_.events();
     taken_ = expander_.events();
+    // Looking at parts alone may cost a little beside what it is for, and as much as it has saved.
+    orders_->allow_alone(store_.size() / 2 + savings_.events_left_out);
     orders_->choose(expander_.state(), expander_.derived(), taken_);
     if (!taken_.empty()) savings_.events_left_out += expander_.events().size() - taken_.size();
     if (taken_.empty() && !expander_.events().empty()) ++savings_.states_left;

@@ -24,10 +24,15 @@ const std::vector<AskedProperty> at_rest{{Property::reaches_goal, 0}};
 /// Follows all runs that are left, without passes: the devices of these tests have no cables plugged.
 class Runs {
  public:
-  Runs(const Model& model, const std::vector<AskedProperty>& asked)
+  Runs(const Model& model, const std::vector<AskedProperty>& asked, std::uint64_t allowance = 1000)
       : world_(model),
         orders_(world_, model.procedure.faults, asked, [] { return std::optional<Reason>(); }),
-        faults_(model.procedure.faults) {}
+        faults_(model.procedure.faults) {
+    allow_alone(allowance);
+  }
+
+  void allow_alone(std::uint64_t states) { orders_.allow_alone(states); }
+  [[nodiscard]] std::uint64_t states_alone() const { return orders_.states_alone(); }
 
   /// The steps of each run, in their order.
   std::vector<std::vector<StepId>> all() {
@@ -183,6 +188,27 @@ TEST_CASE("a state that can no longer lead to a breach is left as it is") {
   b.power_off(devices[0]);
   const Model third = b.model();
   CHECK(Runs(third, {{Property::primary_stays, 0}}).at_first() == 2);
+}
+
+TEST_CASE("parts are looked at alone only as far as that is allowed, and again when more is") {
+  ModelBuilder b;
+  const std::vector<DeviceId> devices = apart(b, 2);
+  for (int i = 0; i < 10; ++i) b.set_priority(devices[0], 3);
+  b.set_priority(devices[1], 3);
+  const Model model = b.model();  // the first device has 2^10 states by itself, the second two
+  Runs runs(model, {{Property::no_refusal, 0}}, 0);
+  CHECK(runs.at_first() == 11);
+  CHECK(runs.states_alone() == 0);
+  runs.allow_alone(100);
+  CHECK(runs.at_first() == 10);  // the second is done with, whatever was begun first
+  const std::uint64_t visited = runs.states_alone();
+  CHECK(visited <= 100);
+  runs.allow_alone(199);  // not worth another attempt
+  CHECK(runs.at_first() == 10);
+  CHECK(runs.states_alone() == visited);
+  runs.allow_alone(3000);
+  CHECK(runs.at_first() == 0);
+  CHECK(runs.states_alone() == (1 << 10) + 2);
 }
 
 TEST_CASE("a step has to do with all that it handles and that its condition reads") {

@@ -1,6 +1,7 @@
 #include "explore/reduce/alone.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "semantics/conditions.hpp"
@@ -21,6 +22,7 @@ Alone::Alone(const semantics::World& world, const FaultBudget& budget, const std
       layout_(world, budget),
       forgetter_(world, Reductions()),
       store_(layout_.words()),
+      put_off_(world.device_count()),
       sentry_(world),
       packed_(layout_.words()) {
   for (const AskedProperty& a : asked) {
@@ -89,12 +91,16 @@ void Alone::collect_events(const State& s, const semantics::Derived& derived) {
 }
 
 // Every state is expanded once: harmful are those that break something, and those from which one of them is reached.
-void Alone::explore(StateIndex from) {
+// False where that would take more than half of what is left of the allowance: what broke nothing so far is left open
+// then, and others get their turn.
+bool Alone::explore(StateIndex from) {
+  const std::uint64_t most = store_.size() + (allowance_ - std::min(allowance_, std::uint64_t{store_.size()})) / 2;
   std::vector<StateIndex> reached{from};
   std::vector<Arc> arcs;
   answers_[from] = Answer::reached;
   State here = scene_;
-  for (std::size_t i = 0; i < reached.size() && store_.size() <= most_states; ++i) {
+  bool complete = true;
+  for (std::size_t i = 0; i < reached.size() && complete; ++i) {
     if (i % 64 == 0) {
       if (const auto met = ask_()) throw Stopped{*met};
     }
@@ -115,15 +121,13 @@ void Alone::explore(StateIndex from) {
       answers_[index] = Answer::reached;
       reached.push_back(index);
     }
-  }
-  // What was not looked at to the end is taken to break something.
-  if (store_.size() > most_states) {
-    for (const StateIndex index : reached) answers_[index] = Answer::harmful;
+    complete = store_.size() <= most;
   }
   spread_harm(arcs);
   for (const StateIndex index : reached) {
-    if (answers_[index] == Answer::reached) answers_[index] = Answer::harmless;
+    if (answers_[index] == Answer::reached) answers_[index] = complete ? Answer::harmless : Answer::unknown;
   }
+  return complete;
 }
 
 void Alone::spread_harm(std::vector<Arc>& arcs) {
@@ -197,9 +201,15 @@ bool Alone::may_break(const State& s, const Components& parts, DeviceId head) co
 bool Alone::breaks_nothing(const State& s, const Components& parts, DeviceId head) {
   if (!may_break(s, parts, head)) return true;
   set_scene(s, parts, head);
-  const StateIndex index = insert(scene_);
-  if (answers_[index] == Answer::unknown) explore(index);
-  return answers_[index] == Answer::harmless;
+  layout_.pack(scene_, packed_.data());
+  std::optional<StateIndex> index = store_.find(packed_.data());
+  if (!index || answers_[*index] == Answer::unknown) {
+    if (allowance_ <= store_.size() || allowance_ < put_off_[head.value]) return false;
+    index = insert(scene_);
+    // The next attempt begins afresh: what all of them cost is within twice the last.
+    if (!explore(*index)) put_off_[head.value] = 2 * allowance_;
+  }
+  return answers_[*index] == Answer::harmless;
 }
 
 }  // namespace cairn::explore

@@ -26,7 +26,12 @@ class Alone {
   Alone(const semantics::World& world, const FaultBudget& budget, const std::vector<AskedProperty>& asked,
         const std::vector<std::vector<DeviceId>>& devices, AskLimits ask);
 
+  /// How many states of parts it may have visited in all, from now on: exploring parts shall not cost more than it
+  /// saves.
+  void allow(std::uint64_t states) { allowance_ = states; }
+
   /// True only where no events of the part of `head` alone, from the settled state `s` on, break any of the properties.
+  /// False, too, while it is not allowed to look far enough.
   /// \throws Stopped  when `ask` answered
   [[nodiscard]] bool breaks_nothing(const State& s, const Components& parts, DeviceId head);
 
@@ -41,9 +46,6 @@ class Alone {
   [[nodiscard]] std::uint64_t bytes() const { return store_.bytes_with(between_looks) + answers_.capacity(); }
 
  private:
-  /// A part that has more states than this by itself is taken to break something.
-  static constexpr StateIndex most_states = 2'000'000;
-
   /// States that may be added between two looks at the limits.
   static constexpr StateIndex between_looks = 4096;
 
@@ -62,7 +64,7 @@ class Alone {
   [[nodiscard]] StateIndex insert(const State& s);
   void collect_events(const State& s, const semantics::Derived& derived);
   [[nodiscard]] bool has_turn(const State& s, StepId step) const;
-  void explore(StateIndex from);
+  [[nodiscard]] bool explore(StateIndex from);
   void spread_harm(std::vector<Arc>& arcs);
 
   const semantics::World& world_;
@@ -78,6 +80,8 @@ class Alone {
   Forgetter forgetter_;
   Store store_;
   std::vector<Answer> answers_;  ///< per state stored
+  std::uint64_t allowance_ = 0;
+  std::vector<std::uint64_t> put_off_;  ///< per head of a part: not looked at before the allowance is so large
   Sentry sentry_;
   semantics::Derived derived_;
   semantics::Scratch scratch_;

@@ -30,6 +30,10 @@ class Orders {
   /// \throws Stopped  when `ask` answered
   void choose(const State& s, const semantics::Derived& derived, std::vector<Event>& events);
 
+  /// How many states of parts may be visited in order to choose, from now on. While they are too few, more events are
+  /// taken.
+  void allow_alone(std::uint64_t states) { alone_.allow(states); }
+
   /// States of parts that were visited in order to choose.
   [[nodiscard]] std::uint64_t states_alone() const { return alone_.states(); }
   /// What decided contests in them.
