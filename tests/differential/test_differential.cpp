@@ -8,6 +8,7 @@
 #include "differential/generate.hpp"
 #include "differential/render.hpp"
 #include "differential/shrink.hpp"
+#include "support/models_a_run.hpp"
 
 using namespace cairn;
 using namespace cairn::differential;
@@ -15,7 +16,7 @@ using namespace cairn::differential;
 namespace {
 
 constexpr std::uint64_t fixed_seed = 1;
-constexpr std::size_t fixed_models = 3000;
+constexpr std::size_t fixed_models = test::models_a_run(3000);
 
 }  // namespace
 

@@ -4,6 +4,7 @@
 
 #include "differential/expectations.hpp"
 #include "differential/reduced_sets.hpp"
+#include "support/models_a_run.hpp"
 
 using namespace cairn;
 using namespace cairn::differential;
@@ -11,8 +12,8 @@ using namespace cairn::differential;
 namespace {
 
 constexpr std::uint64_t fixed_seed = 8;
-constexpr std::size_t fixed_models = 1000;
-constexpr std::size_t fixed_loners = 500;
+constexpr std::size_t fixed_models = test::models_a_run(1000);
+constexpr std::size_t fixed_loners = test::models_a_run(500);
 
 // Of 159,000 sets of other seeds, none stayed unclear.
 void expect_clear(const Tally& tally) {

@@ -3,6 +3,7 @@
 
 #include "differential/expectations.hpp"
 #include "differential/reductions.hpp"
+#include "support/models_a_run.hpp"
 
 using namespace cairn;
 using namespace cairn::differential;
@@ -10,8 +11,8 @@ using namespace cairn::differential;
 namespace {
 
 constexpr std::uint64_t fixed_seed = 5;
-constexpr std::size_t fixed_models = 5000;
-constexpr std::size_t fixed_loners = 2500;
+constexpr std::size_t fixed_models = test::models_a_run(5000);
+constexpr std::size_t fixed_loners = test::models_a_run(2500);
 
 }  // namespace
 

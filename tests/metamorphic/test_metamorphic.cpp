@@ -11,6 +11,7 @@
 #include "differential/shrink.hpp"
 #include "metamorphic/relations.hpp"
 #include "support/engines.hpp"
+#include "support/models_a_run.hpp"
 
 using namespace cairn;
 using namespace cairn::metamorphic;
@@ -18,7 +19,7 @@ using differential::Draft;
 
 namespace {
 
-constexpr std::size_t models_per_relation = 300;
+constexpr std::size_t models_per_relation = test::models_a_run(300);
 constexpr std::uint64_t first_seed = 5'000'000;  // not those of tests/differential
 constexpr std::uint64_t most_states = 20'000;    // larger models add time, not insight
 const std::string found = std::string(CAIRN_SOURCE_DIR) + "/tests/metamorphic/found";
