@@ -43,9 +43,9 @@ struct Reductions {
   bool seniority = true;  ///< who has been up longer, where no contest can come to it
   bool settings = true;   ///< settings that a start will overwrite unread
   bool budgets = true;    ///< faults that can no longer strike
-  /// Orders of events that have nothing to do with one another. Only where asked for, until it has been tried by more
-  /// people on more models.
-  bool orders = false;
+  /// Orders of events that have nothing to do with one another: only where the others leave too much
+  /// (ProveOptions::orders_beyond), since what is left cannot be evaluated again as it is.
+  bool orders = true;
 
   [[nodiscard]] static Reductions none() { return {false, false, false, false}; }
   [[nodiscard]] static Reductions all() { return {true, true, true, true}; }
@@ -61,6 +61,8 @@ struct ProveOptions {
   /// question gets the same answer on every machine. Sets of more states, of reductions too, are not evaluated again.
   std::uint64_t confirm_limit = 1'000'000;
   Reductions reductions;  ///< Of explorations.
+  /// How many states the other reductions may leave before orders are left out too.
+  std::uint64_t orders_beyond = 1'000'000;
   /// Threads that explore side by side, at least 1. Neither verdicts, lengths, the refutations chosen nor the states
   /// counted depend on it.
   unsigned jobs = 1;

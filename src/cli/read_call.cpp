@@ -178,7 +178,7 @@ class CommandLine {
         ->add_option_function<std::string>(
             "--confirm-limit",
             [&options](const std::string& text) {
-              options.confirm_limit = static_cast<std::uint64_t>(*whole_number(text));
+              options.confirm_limit = options.orders_beyond = static_cast<std::uint64_t>(*whole_number(text));
             },
             "Confirm by up to so many states; 1000000, as usual")
         ->option_text("N")
@@ -187,7 +187,7 @@ class CommandLine {
     prove_
         ->add_option_function<std::string>(
             "--reduce", [&options](const std::string& text) { read_reductions(text, options.reductions); },
-            "all, none, or some, with commas; usually all but orders")
+            "all, none, or some, with commas; all by default")
         ->option_text("NAMES")
         ->group("How verdicts are settled")
         ->check([](const std::string& text) {

@@ -2,6 +2,7 @@
 /// Semantics 5, Events: which may happen, which a device refuses, and what they do.
 #pragma once
 
+#include <algorithm>
 #include <vector>
 
 #include "cairn/verdict.hpp"
@@ -13,6 +14,11 @@ namespace cairn::semantics {
 /// The step is not done, and may yet be (5.d, 5.i).
 [[nodiscard]] inline bool pending(const State& s, StepId step) {
   return !s.halted && !s.is_done(step);
+}
+
+/// One of the steps is.
+[[nodiscard]] inline bool any_pending(const State& s, const std::vector<StepId>& steps) {
+  return std::any_of(steps.begin(), steps.end(), [&](StepId step) { return pending(s, step); });
 }
 
 /// 5.a, but for the condition of an `await`: not done, everything it must follow done, not halted.

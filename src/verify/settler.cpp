@@ -25,6 +25,10 @@ std::vector<AskedProperty> asked_of(const Verdicts& verdicts) {
   return asked;
 }
 
+bool is_too_large(const explore::Exploration& all) {
+  return all.cut_short || all.stopped == Reason::memory;
+}
+
 }  // namespace
 
 /// Adds the time that a scope takes to a sum, and to that of each property which it is for.
@@ -90,19 +94,44 @@ void Settler::claim_nothing_more(const std::string& why, const Verdicts& verdict
   }
 }
 
+// A set of states that nothing was left out of can be confirmed, and mined for facts.
 void Settler::by_states(const Verdicts& asked) {
   Verdicts verdicts = asked;
-  explore::Exploration all = explored_whole(verdicts);
-  take_refutations(all, verdicts);
-  if (!verdicts.empty() && options_.engine == Engine::automatic) by_facts(all, verdicts);
-  const bool is_large = all.cut_short || all.stopped == Reason::memory;
-  if (!is_large || verdicts.empty()) return conclude(all, asked, verdicts);
-  all.visited.reset();  // room for those that follow
+  {
+    const explore::Exploration all =
+        taken(explored(verdicts, Reductions::none(), guard_, options_.confirm_limit), verdicts);
+    take_refutations(all, verdicts);
+    if (!verdicts.empty() && options_.engine == Engine::automatic) by_facts(all, verdicts);
+    if (!is_too_large(all) || verdicts.empty()) return conclude(all, asked, verdicts);
+  }
   by_reduced_states(asked, verdicts);
 }
 
+void Settler::by_reduced_states(const Verdicts& asked, Verdicts& verdicts) {
+  if (!is_settled_in_every_order(asked, verdicts)) by_some_orders(asked, verdicts);
+}
+
+Reductions Settler::in_every_order() const {
+  Reductions reductions = options_.reductions;
+  reductions.orders = false;
+  return reductions;
+}
+
+// What reductions leave in every order can be confirmed too.
+bool Settler::is_settled_in_every_order(const Verdicts& asked, Verdicts& verdicts) {
+  std::uint64_t most_states = explore::Manner().most_states;
+  if (options_.reductions.orders) most_states = options_.orders_beyond;
+  const std::uint64_t known_not_to_do = in_every_order() == Reductions::none() ? options_.confirm_limit : 0;
+  if (most_states <= known_not_to_do) return false;
+  const explore::Exploration all = taken(explored(verdicts, in_every_order(), guard_, most_states), verdicts);
+  take_refutations(all, verdicts);
+  if (options_.reductions.orders && is_too_large(all) && !verdicts.empty()) return false;
+  conclude(all, asked, verdicts);
+  return true;
+}
+
 // Each search leaves out the more, the less it asks for.
-void Settler::by_reduced_states(const Verdicts& asked, const Verdicts& verdicts) {
+void Settler::by_some_orders(const Verdicts& asked, const Verdicts& verdicts) {
   std::vector<Verdicts> searches = searched_together(verdicts);
   std::vector<Found> found = searched(searches);
   std::vector<explore::Exploration> explored;
@@ -112,7 +141,7 @@ void Settler::by_reduced_states(const Verdicts& asked, const Verdicts& verdicts)
     explored.push_back(take_reduced(taken(std::move(found[i]), searches[i]), searches[i]));
     open.insert(open.end(), searches[i].begin(), searches[i].end());
   }
-  if (options_.reductions.orders && options_.engine == Engine::automatic) by_facts_of_orders(open);
+  if (options_.engine == Engine::automatic) by_facts_of_orders(open);
   for (std::size_t i = 0; i < searches.size(); ++i) {
     std::erase_if(searches[i], [&](PropertyVerdict* v) { return std::ranges::find(open, v) == open.end(); });
     conclude(explored[i], asked, searches[i]);
@@ -128,7 +157,7 @@ void Settler::by_facts_of_orders(Verdicts& verdicts) {
   if (shown.every_state_visited) by_facts(shown, verdicts);
 }
 
-// One search goes about in several threads by itself, unless it leaves orders out: then several go side by side.
+// A search that leaves orders out does not go about in several threads by itself: several go side by side.
 std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searches) const {
   std::vector<Found> found(searches.size());
   const explore::Guard guard = guard_.for_one_of(searches.size());
@@ -149,18 +178,15 @@ std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searc
 explore::Exploration Settler::take_reduced(explore::Exploration all, Verdicts& verdicts) {
   take_refutations(all, verdicts);
   if (!all.orders_left_out || verdicts.empty() || !may_be_vacuous_by_orders(all, verdicts)) return all;
-  Reductions in_every_order = options_.reductions;
-  in_every_order.orders = false;
-  all = taken(explored(verdicts, in_every_order, guard_), verdicts);
+  all = taken(explored(verdicts, in_every_order(), guard_), verdicts);
   if (all.answers.front().refutation) {
     throw Contradiction("orders that make no difference were left out, and a breach was missed");
   }
   return all;
 }
 
-// All that asks states at rest, and each of the others by itself; where no order is left out, all of them.
-std::vector<Verdicts> Settler::searched_together(const Verdicts& verdicts) const {
-  if (!options_.reductions.orders) return {verdicts};
+// All that asks states at rest, and each of the others by itself.
+std::vector<Verdicts> Settler::searched_together(const Verdicts& verdicts) {
   std::vector<Verdicts> searches;
   Verdicts at_rest;
   for (PropertyVerdict* verdict : verdicts) {
@@ -186,11 +212,6 @@ void Settler::conclude(const explore::Exploration& all, const Verdicts& asked, c
   yield_.ties.insert(yield_.ties.end(), all.ties.begin(), all.ties.end());
   if (!all.endless.empty()) return claim_nothing_more(endless_run(all.endless), asked);
   take_proofs(all, left);
-}
-
-// A set of states that nothing was left out of can be confirmed, and mined for facts.
-explore::Exploration Settler::explored_whole(const Verdicts& verdicts) {
-  return taken(explored(verdicts, Reductions::none(), guard_, options_.confirm_limit), verdicts);
 }
 
 Settler::Found Settler::explored(const Verdicts& verdicts, const Reductions& reductions, const explore::Guard& guard,
@@ -307,7 +328,7 @@ void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts)
   const std::vector<AskedProperty> asked = asked_of(verdicts);
   using Outcome = solver::SetConfirmation::Outcome;
   const solver::SetConfirmation again =
-      all.reduced ? confirm_reduced_set(world_, faults_, asked, *all.visited, options_.reductions,
+      all.reduced ? confirm_reduced_set(world_, faults_, asked, *all.visited, in_every_order(),
                                         options_.confirm_limit, guard_)
                   : confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
   for (PropertyVerdict* verdict : verdicts) {

@@ -58,14 +58,16 @@ class Settler {
   static void claim_nothing_more(const std::string& why, const Verdicts& verdicts);
   static void leave_for_want_of_memory(PropertyVerdict& verdict);
   void by_states(const Verdicts& asked);
-  void by_reduced_states(const Verdicts& asked, const Verdicts& verdicts);
-  [[nodiscard]] std::vector<Verdicts> searched_together(const Verdicts& verdicts) const;
+  void by_reduced_states(const Verdicts& asked, Verdicts& verdicts);
+  [[nodiscard]] bool is_settled_in_every_order(const Verdicts& asked, Verdicts& verdicts);
+  void by_some_orders(const Verdicts& asked, const Verdicts& verdicts);
+  [[nodiscard]] static std::vector<Verdicts> searched_together(const Verdicts& verdicts);
   [[nodiscard]] std::vector<Found> searched(const std::vector<Verdicts>& searches) const;
   [[nodiscard]] explore::Exploration take_reduced(explore::Exploration all, Verdicts& verdicts);
   void by_facts_of_orders(Verdicts& verdicts);
   [[nodiscard]] bool may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const;
   void conclude(const explore::Exploration& all, const Verdicts& asked, const Verdicts& left);
-  [[nodiscard]] explore::Exploration explored_whole(const Verdicts& verdicts);
+  [[nodiscard]] Reductions in_every_order() const;
   [[nodiscard]] Found explored(const Verdicts& verdicts, const Reductions& reductions, const explore::Guard& guard,
                                std::uint64_t most_states = explore::Manner().most_states) const;
   [[nodiscard]] explore::Exploration taken(Found found, const Verdicts& verdicts);

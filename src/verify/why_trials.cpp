@@ -1,5 +1,7 @@
 #include "verify/why_trials.hpp"
 
+#include <algorithm>
+
 namespace cairn::verify {
 
 Report Trials::ask(const Model& variant, const std::vector<AskedProperty>& asked) const {
@@ -8,6 +10,7 @@ Report Trials::ask(const Model& variant, const std::vector<AskedProperty>& asked
   // What is asked of a variant is its verdict; hundreds are tried.
   options.engine = Engine::explore;
   options.confirm_limit = 0;
+  options.orders_beyond = std::min<std::uint64_t>(options.orders_beyond, 100'000);
   options.limits = left();
   return cairn::prove(variant, options).value();
 }

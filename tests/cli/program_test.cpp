@@ -298,7 +298,8 @@ TEST_CASE("colours go to a terminal that wants them") {
 TEST_CASE("progress is shown to a terminal alone, and wiped at the end") {
   const Workplace place;
   Start start;
-  start.arguments = {"prove", place.write("endless.yaml", endless()), "--engine", "explore", "--time-limit", "1"};
+  start.arguments = {
+      "prove", place.write("endless.yaml", endless()), "--engine", "explore", "--reduce", "none", "--time-limit", "1"};
   start.environment = {"TERM=xterm", "NO_COLOR=1"};
   const Ran piped = run(start);
   CHECK(piped.status == 3);
@@ -314,7 +315,7 @@ TEST_CASE("progress is shown to a terminal alone, and wiped at the end") {
 TEST_CASE("Ctrl-C ends with what is known by then") {
   const Workplace place;
   Start start;
-  start.arguments = {"prove", place.write("endless.yaml", endless()), "--engine", "explore"};
+  start.arguments = {"prove", place.write("endless.yaml", endless()), "--engine", "explore", "--reduce", "none"};
   start.meanwhile = [](int child) {
     std::this_thread::sleep_for(std::chrono::milliseconds(500));
     kill(child, SIGINT);
@@ -327,7 +328,8 @@ TEST_CASE("Ctrl-C ends with what is known by then") {
 
 TEST_CASE("a memory limit ends the search with an answer") {
   const Workplace place;
-  const Ran ran = run({"prove", place.write("endless.yaml", endless()), "--engine", "explore", "--memory-limit", "3"});
+  const Ran ran = run({"prove", place.write("endless.yaml", endless()), "--engine", "explore", "--reduce", "none",
+                       "--memory-limit", "3"});
   CHECK(ran.status == 3);
   CHECK(has(ran.out, "the memory limit was met first"));
 }

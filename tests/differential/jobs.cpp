@@ -14,19 +14,20 @@ namespace {
 
 struct Way {
   std::string_view name;
-  std::uint64_t confirm_limit;
+  std::uint64_t confirm_limit, orders_beyond;
   Reductions reductions;
 };
 
-const std::array<Way, 4> ways{{{"every state", 1'000'000, Reductions::none()},
-                               {"cut short", 10, Reductions()},
-                               {"reduced", 0, Reductions()},
-                               {"with orders", 0, Reductions::all()}}};
+const std::array<Way, 4> ways{{{"every state", 1'000'000, 1'000'000, Reductions::none()},
+                               {"cut short", 10, 20, Reductions()},
+                               {"reduced", 0, 1'000'000, Reductions()},
+                               {"with orders", 0, 0, Reductions()}}};
 
 Report told_by(const Model& model, const Way& way, unsigned jobs, std::uint32_t stretch) {
   ProveOptions options;
   options.engine = Engine::explore;
   options.confirm_limit = way.confirm_limit;
+  options.orders_beyond = way.orders_beyond;
   options.reductions = way.reductions;
   options.jobs = jobs;
   options.stretch = stretch;

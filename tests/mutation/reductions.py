@@ -26,8 +26,8 @@ MUTANTS = [
     ("sides to come do not replace one another", "reduce/cuts.cpp", "before = (before | after) &", "before = before &"),
     ("a reset brings no side", "reduce/cuts.cpp", "before |= bit(world_.platform().factory.side);", ";"),
     # Meetings
-    ("who will follow leads for good", "reduce/meetings.cpp", "if (!pending(*s_, following.step)) return false;", "return false;"),
-    ("an await that is done still comes", "reduce/meetings.cpp", "    if (!pending(*s_, following.step)) return false;\n", ""),
+    ("who will follow leads for good", "reduce/meetings.cpp", "if (!semantics::pending(*s_, following.step)) return false;", "return false;"),
+    ("an await that is done still comes", "reduce/meetings.cpp", "    if (!semantics::pending(*s_, following.step)) return false;\n", ""),
     ("an await that some alternative demands counts", "reduce/meetings.cpp", "if (condition.kind != Condition::Kind::all) return visit(condition);", "if (condition.parts.empty()) return visit(condition);"),
     ("plugs before an await do not join", "reduce/meetings.cpp", "(*s_)[end.cable].plugged || any_pending(*s_, following.plugs[end.cable.value])", "(*s_)[end.cable].plugged"),
     ("plugged cables do not join before an await", "reduce/meetings.cpp", "(*s_)[end.cable].plugged || any_pending(*s_, following.plugs[end.cable.value])", "any_pending(*s_, following.plugs[end.cable.value])"),

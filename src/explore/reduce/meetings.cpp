@@ -7,14 +7,10 @@
 
 namespace cairn::explore {
 
+using semantics::any_pending;
 using semantics::CableEnd;
-using semantics::pending;
 
 namespace {
-
-bool any_pending(const State& s, const std::vector<StepId>& steps) {
-  return std::any_of(steps.begin(), steps.end(), [&](StepId step) { return pending(s, step); });
-}
 
 /// What a condition demands in any case: its conjuncts.
 template <class Visit>
@@ -129,7 +125,7 @@ bool Meetings::is_open_way(DeviceId d, DeviceId e, const CableEnd& first, const 
 // An await that d follows comes before every step that would let d and e meet; and who follows, follows (Cuts).
 bool Meetings::follows_before(DeviceId d, DeviceId e) const {
   return std::any_of(followings_[d.value].begin(), followings_[d.value].end(), [&](const Following& following) {
-    if (!pending(*s_, following.step)) return false;
+    if (!semantics::pending(*s_, following.step)) return false;
     std::vector<DeviceId> reached{d};
     for (std::size_t i = 0; i < reached.size(); ++i) {
       for (const CableEnd& end : world_.ends_at(reached[i])) {

@@ -6,13 +6,7 @@
 
 namespace cairn::explore {
 
-namespace {
-
-bool any_pending(const State& s, const std::vector<StepId>& steps) {
-  return std::any_of(steps.begin(), steps.end(), [&](StepId step) { return semantics::pending(s, step); });
-}
-
-}  // namespace
+using semantics::any_pending;
 
 Unspent::Unspent(const semantics::World& world)
     : breaks_start_(world.platform().orphans == Orphans::restart ||
