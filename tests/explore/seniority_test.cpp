@@ -123,6 +123,12 @@ TEST_CASE("4.2 leaders are asked, and followers where they may be orphaned") {
   for (std::size_t i = 0; i < d.size(); ++i) {
     for (std::size_t j = 0; j < i; ++j) CHECK(asks(y.b, d[i], d[j]));
   }
+  SUBCASE("4.2.a orphans that restart are not ranked") {
+    y.b.platform().orphans = Orphans::restart;
+    CHECK(asks(y.b, d[0], d[3]));
+    CHECK_FALSE(asks(y.b, d[1], d[2]));
+    CHECK_FALSE(asks(y.b, d[1], d[3]));
+  }
 }
 
 TEST_CASE("4.3.c a device that is down or held is not asked") {

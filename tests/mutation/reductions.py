@@ -44,8 +44,8 @@ MUTANTS = [
     ("broken cables stay broken", "reduce/meetings.cpp", "!s.cables[i].broken || s.left.mends", "!s.cables[i].broken"),
     ("there is one way round a ring", "reduce/meetings.cpp", "  return std::any_of(ends.begin(), ends.end(),", "  return std::all_of(ends.begin(), ends.end(),"),
     # Seniority
-    ("followers are never asked", "reduce/seniority.cpp", "(orphans || semantics::leads(s, d))", "semantics::leads(s, d)"),
-    ("leaders are never asked", "reduce/seniority.cpp", "(orphans || semantics::leads(s, d))", "orphans"),
+    ("followers are never asked", "reduce/seniority.cpp", "(orphans_contest || semantics::leads(s, d))", "semantics::leads(s, d)"),
+    ("leaders are never asked", "reduce/seniority.cpp", "(orphans_contest || semantics::leads(s, d))", "orphans_contest"),
     ("no priority changes", "reduce/seniority.cpp", "      priorities_[step.device.value].push_back({StepId(i), step.value});", "      ;"),
     ("no number changes", "reduce/seniority.cpp", "    numbers_[step.device.value].push_back({StepId(i), step.value});  // 5.4\n", ""),
     ("a reset changes no priority", "reduce/seniority.cpp", "    priorities_[step.device.value].push_back({StepId(i), platform.factory.priority});  // 5.f\n", ""),

@@ -63,16 +63,17 @@ bool Seniority::may_come_to_tenure(const State& s, DeviceId d, DeviceId e) const
   });
 }
 
-// Those that contest are leaders (4.2.c) or orphans (4.2.a). Fresh ones (4.1.b, 4.2.b) have started with the event, and
+// Those that contest are leaders (4.2.c) or, where they do not restart, orphans (4.2.a). Fresh ones (4.1.b, 4.2.b) have started with the event, and
 // everyone is senior to them; a held one is up again only after a start (4.3.c).
 void Seniority::find_pairs(const State& s) {
   std::fill(asked_.begin(), asked_.end(), std::uint8_t{0});
   candidates_.clear();
   if (!by_tenure_) return;
   const bool orphans = cuts_.may_follow(s);
+  const bool orphans_contest = orphans && world_.platform().orphans == Orphans::carry_on;
   for (std::size_t i = 0; i < devices_; ++i) {
     const DeviceId d(i);
-    if (s[d].power == Power::up && (orphans || semantics::leads(s, d))) candidates_.push_back(d);
+    if (s[d].power == Power::up && (orphans_contest || semantics::leads(s, d))) candidates_.push_back(d);
   }
   std::stable_sort(candidates_.begin(), candidates_.end(),
                    [&](DeviceId d, DeviceId e) { return s[d].seniority < s[e].seniority; });
