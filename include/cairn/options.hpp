@@ -38,7 +38,7 @@ enum class Engine : std::uint8_t {
 };
 
 /// What the exploration leaves out because it makes no difference (docs/reductions.md). No verdict depends on it, nor
-/// the length of a refutation; the choice among the shortest does on `orders` alone.
+/// the length of a refutation; the choice among the shortest does on `orders` and `alike` alone.
 struct Reductions {
   bool seniority = true;  ///< who has been up longer, where no contest can come to it
   bool settings = true;   ///< settings that a start will overwrite unread
@@ -46,9 +46,11 @@ struct Reductions {
   /// Orders of events that have nothing to do with one another. Only where asked for, until it has been tried by more
   /// people on more models.
   bool orders = false;
+  /// Which of several devices alike is which, where nothing tells them apart. Only where asked for, for the same reason.
+  bool alike = false;
 
-  [[nodiscard]] static Reductions none() { return {false, false, false, false}; }
-  [[nodiscard]] static Reductions all() { return {true, true, true, true}; }
+  [[nodiscard]] static Reductions none() { return {false, false, false, false, false}; }
+  [[nodiscard]] static Reductions all() { return {true, true, true, true, true}; }
   bool operator==(const Reductions&) const = default;
 };
 

@@ -112,17 +112,18 @@ void Settler::by_reduced_states(const Verdicts& asked, const Verdicts& verdicts)
     explored.push_back(take_reduced(taken(std::move(found[i]), searches[i]), searches[i]));
     open.insert(open.end(), searches[i].begin(), searches[i].end());
   }
-  if (options_.reductions.orders && options_.engine == Engine::automatic) by_facts_of_orders(open);
+  const bool leave_out = std::ranges::any_of(explored, &explore::Exploration::leaves_states_out);
+  if (leave_out && options_.engine == Engine::automatic) by_facts_of_what_is_left(open);
   for (std::size_t i = 0; i < searches.size(); ++i) {
     std::erase_if(searches[i], [&](PropertyVerdict* v) { return std::ranges::find(open, v) == open.end(); });
     conclude(explored[i], asked, searches[i]);
   }
 }
 
-// A set that orders were left out of is not closed, so that it cannot be confirmed as it is. But it shows each part of
-// the devices in all that it goes through, where nothing else is asked of it than the states at rest: what is drawn
-// from that, and kept by every event of the full relation, is a proof.
-void Settler::by_facts_of_orders(Verdicts& verdicts) {
+// A set that orders were left out of, or all but one of several states that are alike, is not closed, so that it cannot
+// be confirmed as it is. But it shows each part of the devices in all that it goes through, where nothing else is asked
+// of it than the states at rest: what is drawn from that, and kept by every event of the full relation, is a proof.
+void Settler::by_facts_of_what_is_left(Verdicts& verdicts) {
   if (verdicts.empty()) return;
   const explore::Exploration shown = taken(explored({}, options_.reductions, guard_), {});
   if (shown.every_state_visited) by_facts(shown, verdicts);
@@ -137,7 +138,7 @@ std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searc
   crew.run(searches.size(), [&](std::size_t i, Crew::Worker worker) {
     try {
       found[i] = explored(searches[i], options_.reductions, worker == 0 ? guard : silent);
-      if (found[i].all->orders_left_out) found[i].all->visited.reset();  // not confirmed: room for the others
+      if (found[i].all->leaves_states_out()) found[i].all->visited.reset();  // not confirmed: room for the others
     } catch (...) {
       found[i].failure = std::current_exception();
     }
@@ -298,7 +299,7 @@ void Settler::take_proofs(const explore::Exploration& all, const Verdicts& verdi
     if (all.stopped) verdict->reason = *all.stopped;
     if (!all.stopped) verdict->vacuous = vacuity_of(all, verdict->asked.property);
   }
-  if (!all.stopped && !all.orders_left_out) confirm(all, verdicts);
+  if (!all.stopped && !all.leaves_states_out()) confirm(all, verdicts);
 }
 
 // The closed set is evaluated again with the formulas; a reduced one as a set of partial states.

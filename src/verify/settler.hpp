@@ -62,7 +62,7 @@ class Settler {
   [[nodiscard]] std::vector<Verdicts> searched_together(const Verdicts& verdicts) const;
   [[nodiscard]] std::vector<Found> searched(const std::vector<Verdicts>& searches) const;
   [[nodiscard]] explore::Exploration take_reduced(explore::Exploration all, Verdicts& verdicts);
-  void by_facts_of_orders(Verdicts& verdicts);
+  void by_facts_of_what_is_left(Verdicts& verdicts);
   [[nodiscard]] bool may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const;
   void conclude(const explore::Exploration& all, const Verdicts& asked, const Verdicts& left);
   [[nodiscard]] explore::Exploration explored_whole(const Verdicts& verdicts);

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "differential/copies.hpp"
 #include "differential/engines.hpp"
 #include "differential/jobs.hpp"
 #include "differential/loners.hpp"
@@ -21,6 +22,7 @@ void count(const Comparison& comparison, Tally& tally) {
   tally.states += comparison.states;
   tally.sets += comparison.sets;
   tally.unclear += comparison.unclear;
+  tally.swapped += comparison.swapped != 0 ? 1 : 0;
   for (const Comparison::Verdict& verdict : comparison.verdicts) {
     Tally::OfProperty& of = tally.properties[static_cast<std::size_t>(verdict.asked.property)];
     of.asked += 1;
@@ -94,6 +96,10 @@ Contest one_and_several_jobs() {
 
 Contest reduced_and_whole_of_loners() {
   return {"reductions-loners-", reduced_and_whole().compare, generate_loners};
+}
+
+Contest reduced_and_whole_of_copies() {
+  return {"reductions-copies-", reduced_and_whole().compare, generate_copies};
 }
 
 Contest reduced_sets_and_formulas(bool strict) {
