@@ -62,6 +62,7 @@ std::string Tally::text() const {
       "against the lemmas of the text: {} models have a run without end (5.k), {} settle in more passes "
       "(4.5.c), {} in more than the formulas have\n",
       endless, settles_slowly, unsettled);
+  if (swapped > 0) text += fmt::format("{} models have devices that are alike\n", swapped);
   if (sets > 0) text += fmt::format("{} reduced sets were put to the formulas; {} stayed unclear\n", sets, unclear);
   for (std::size_t i = 0; i < properties.size(); ++i) {
     const OfProperty& of = properties[i];

@@ -87,23 +87,25 @@ TEST_CASE("a renaming that does not undo itself is no swap") {
 
 TEST_CASE("ports go with their devices, and cables with their ports") {
   TwoLanes lanes;
-  const DeviceId hub = lanes.b.device("hub");
+  const DeviceId hub = lanes.b.device("hub", {.ports = {{"p", Side::west}, {"q", Side::west}}});
+  const PortId p = lanes.b.port(hub, "p");
+  const PortId q = lanes.b.port(hub, "q");
   lanes.b.platform().election = {ElectionKey::tenure};
   SUBCASE("each to a port of its own") {
-    lanes.b.cable(lanes.b.east(lanes.a), lanes.b.east(hub));
-    lanes.b.cable(lanes.b.east(lanes.c), lanes.b.west(hub));
+    lanes.b.cable(lanes.b.east(lanes.a), p);
+    lanes.b.cable(lanes.b.east(lanes.c), q);
     CHECK(are_alike(lanes.b));
     CHECK_FALSE(maps_to_itself(lanes.b.model(), [](explore::Swap& swap) { std::swap(swap.ports[0], swap.ports[1]); }));
     CHECK_FALSE(maps_to_itself(lanes.b.model(), [](explore::Swap& swap) { swap.cables = {CableId(0), CableId(1)}; }));
   }
   SUBCASE("to different ports of their own") {
-    lanes.b.cable(lanes.b.east(lanes.a), lanes.b.east(hub));
-    lanes.b.cable(lanes.b.west(lanes.c), lanes.b.west(hub));
+    lanes.b.cable(lanes.b.east(lanes.a), p);
+    lanes.b.cable(lanes.b.west(lanes.c), q);
     CHECK_FALSE(are_alike(lanes.b));
   }
   SUBCASE("one of them is not plugged") {
-    lanes.b.cable(lanes.b.east(lanes.a), lanes.b.east(hub));
-    lanes.b.cable(lanes.b.east(lanes.c), lanes.b.west(hub), false);
+    lanes.b.cable(lanes.b.east(lanes.a), p);
+    lanes.b.cable(lanes.b.east(lanes.c), q, false);
     CHECK_FALSE(are_alike(lanes.b));
   }
 }
@@ -284,8 +286,8 @@ TEST_CASE("rank must not tell apart devices that may meet") {
       ModelBuilder b;
       const DeviceId a = b.device("a", {.address = 1});
       const DeviceId c = b.device("c", {.address = 3});
-      const DeviceId e = b.device("e", {.priority = priority, .address = address});
-      const DeviceId g = b.device("g", {.priority = priority, .address = 9});
+      const DeviceId e = b.device("e", {.on = false, .priority = priority, .address = address});
+      const DeviceId g = b.device("g", {.on = false, .priority = priority, .address = 9});
       b.cable(b.east(a), b.east(e));
       b.cable(b.east(c), b.east(g));
       return are_alike(b);

@@ -155,4 +155,9 @@ TEST_CASE("a proof from a reduced set is evaluated again, up to as many states a
     CHECK(of_orders.settled.reduced);
     CHECK_FALSE(of_orders.settled.confirmed);
   }
+  SUBCASE("but where no devices are alike, that they might have counted once changes nothing") {
+    options.confirm_limit = reduced.explored;
+    options.reductions.alike = true;
+    CHECK(settled().settled.confirmed);
+  }
 }
