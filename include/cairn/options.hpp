@@ -46,7 +46,8 @@ struct Reductions {
   /// Orders of events that have nothing to do with one another. Only where asked for, until it has been tried by more
   /// people on more models.
   bool orders = false;
-  /// Which of several devices alike is which, where nothing tells them apart. Only where asked for, for the same reason.
+  /// Which of several devices alike is which, where nothing tells them apart. Only where asked for, for the same
+  /// reason.
   bool alike = false;
 
   [[nodiscard]] static Reductions none() { return {false, false, false, false, false}; }

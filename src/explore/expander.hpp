@@ -19,8 +19,8 @@ namespace cairn::explore {
 class Expander {
  public:
   /// \param alike  which states count as one beside; nothing where each counts for itself
-  Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout,
-           const Reductions& reductions, std::shared_ptr<const Alike> alike = nullptr);
+  Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout, const Reductions& reductions,
+           std::shared_ptr<const Alike> alike = nullptr);
 
   /// The initial state, unsettled; settling it is seen by `watcher`. next() is the settled one, reduced.
   void settle_initial(semantics::Watcher& watcher);

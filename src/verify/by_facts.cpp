@@ -58,9 +58,11 @@ void ByFacts::see(const explore::Exploration& all) {
   for (explore::StateIndex i = 0; i < visited.size(); i += step) {
     visited.read(i, state);
     const bool in_pairs = i % step_in_pairs == 0;
-    miner_.add(state, in_pairs);
-    if (!all.alike) continue;
-    // What is true of one of several devices alike is true of each.
+    if (!all.alike) {
+      miner_.add(state, in_pairs);
+      continue;
+    }
+    // What is true of one of several devices alike is true of each of them.
     constexpr std::size_t enough_images = 24;
     for (const State& image : all.alike->images(state, enough_images)) miner_.add(image, in_pairs);
   }

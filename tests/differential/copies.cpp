@@ -24,7 +24,7 @@ class Copies {
     add_cables();
     add_steps();
     ask();
-    if (random_.chance(40)) tell_apart();
+    if (random_.chance(30)) tell_apart();
     return draft_;
   }
 
@@ -45,7 +45,7 @@ class Copies {
     p.orphans = random_.coin() ? Orphans::carry_on : Orphans::restart;
     p.software = Software::any;
     const std::vector<std::vector<Key>> elections = {
-        {}, {Key::priority}, {Key::tenure}, {Key::priority, Key::tenure}, {Key::tenure, Key::number}, {Key::number}};
+        {Key::priority}, {Key::tenure}, {Key::priority, Key::tenure}, {Key::tenure, Key::number}, {Key::number}};
     p.election = random_.pick(elections);
     p.max_members = 9;
   }
@@ -74,7 +74,8 @@ class Copies {
     };
     std::vector<Place> places;
     for (std::size_t i = 0; i < size_; ++i) {
-      places.push_back({random_.coin(), static_cast<std::int64_t>(i) + 1, random_.between(4, 6), random_.between(0, 2)});
+      places.push_back(
+          {random_.chance(35), static_cast<std::int64_t>(i) + 1, random_.between(4, 6), random_.between(0, 2)});
     }
     const bool own_numbers = random_.coin();
     const auto add = [&](std::size_t place, std::size_t copy) {
@@ -104,7 +105,8 @@ class Copies {
     std::vector<int> order;
     for (std::size_t i = 0; i < draft_.devices.size(); ++i) order.push_back(static_cast<int>(i) + 1);
     if (random_.coin()) random_.shuffle(order);
-    for (std::size_t i = 0; i < order.size(); ++i) draft_.devices[i].address = fmt::format("02:00:00:00:00:{:02x}", order[i]);
+    for (std::size_t i = 0; i < order.size(); ++i)
+      draft_.devices[i].address = fmt::format("02:00:00:00:00:{:02x}", order[i]);
   }
 
   void add_cables() {
@@ -112,7 +114,8 @@ class Copies {
     hub_plugged_ = random_.chance(35);
     for (std::size_t copy = 0; copy < copies_; ++copy) {
       if (size_ == 2) draft_.cables.push_back({name(0, copy) + "/t2", name(1, copy) + "/t1", inner_plugged_, {}});
-      if (with_hub_) draft_.cables.push_back({name(0, copy) + "/t1", fmt::format("hub/t{}", copy + 1), hub_plugged_, {}});
+      if (with_hub_)
+        draft_.cables.push_back({name(0, copy) + "/t1", fmt::format("hub/t{}", copy + 1), hub_plugged_, {}});
     }
     between_ = !with_hub_ && copies_ == 2 && random_.coin();
     if (between_) draft_.cables.push_back({name(0, 0) + "/t1", name(0, 1) + "/t1", random_.coin(), {}});
@@ -230,7 +233,8 @@ class Copies {
     draft_.goal = goal;
     for (int i = 0; i < property_count; ++i) {
       const auto property = static_cast<Property>(i);
-      if (random_.chance(15)) continue;
+      // Where a cold start is asked, fewer are alike.
+      if (random_.chance(property == Property::survives_cold_start ? 65 : 15)) continue;
       draft_.properties.push_back({property, property == Property::tolerates_loss ? 1 : 0});
     }
     if (draft_.properties.empty()) draft_.properties.push_back({Property::no_clash, 0});
@@ -277,7 +281,8 @@ class Copies {
         break;
       }
       case 8:
-        if (std::vector<Item>* lane = all_lists(draft_.steps).back(); lane->size() > 1) std::swap(lane->front(), lane->back());
+        if (std::vector<Item>* lane = all_lists(draft_.steps).back(); lane->size() > 1)
+          std::swap(lane->front(), lane->back());
         break;
       default:
         if (std::vector<Item>* lane = all_lists(draft_.steps).back(); lane->size() > 1) lane->pop_back();
@@ -287,10 +292,10 @@ class Copies {
 
   Random random_;
   Draft draft_;
-  std::size_t size_ = 1;    ///< devices of a copy
+  std::size_t size_ = 1;  ///< devices of a copy
   std::size_t copies_ = 2;
-  bool with_hub_ = false;   ///< a device that all copies are cabled to
-  bool between_ = false;    ///< a cable joins two copies
+  bool with_hub_ = false;  ///< a device that all copies are cabled to
+  bool between_ = false;   ///< a cable joins two copies
   bool inner_plugged_ = true;
   bool hub_plugged_ = false;
 };

@@ -1,6 +1,6 @@
 /// \file
-/// Random models of parts that are copies of one another, handled side by side in the same way: so that devices are alike,
-/// or nearly so.
+/// Random models of parts that are copies of one another, handled side by side in the same way: so that devices are
+/// alike, or nearly so.
 #pragma once
 
 #include "differential/draft.hpp"

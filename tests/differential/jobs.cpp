@@ -38,8 +38,8 @@ Report told_by(const Model& model, const Way& way, unsigned jobs, std::uint32_t 
 // The document, and the counts that it leaves out where nobody asks for times.
 std::string all_of(const Model& model, const Report& report) {
   const Savings& s = report.savings;
-  return fmt::format("{}\n{} {} {} {} {} {} {} {}", render_json(model, report), s.outcomes, s.by_seniority, s.by_settings,
-                     s.by_budgets, s.by_alike, s.events_left_out, s.states_left, s.states_alone);
+  return fmt::format("{}\n{} {} {} {} {} {} {} {}", render_json(model, report), s.outcomes, s.by_seniority,
+                     s.by_settings, s.by_budgets, s.by_alike, s.events_left_out, s.states_left, s.states_alone);
 }
 
 std::uint64_t most_visited(const Report& report) {

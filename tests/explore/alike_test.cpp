@@ -5,7 +5,6 @@
 #include <functional>
 #include <optional>
 
-#include "explore/explore.hpp"
 #include "explore/reduce/automorphism.hpp"
 #include "explore/reduce/find_swaps.hpp"
 #include "support/model_builder.hpp"
@@ -164,9 +163,8 @@ TEST_CASE("steps do the same to devices that stand for one another") {
   CHECK_FALSE(alike([](TwoLanes& l) { l.b.set_priority(l.a, 6, {.via = l.c}), l.b.set_priority(l.c, 6); }));
   CHECK(alike([](TwoLanes& l) { l.b.enable(l.b.east(l.a)), l.b.enable(l.b.east(l.c)); }));
   CHECK_FALSE(alike([](TwoLanes& l) { l.b.enable(l.b.east(l.a)), l.b.enable(l.b.west(l.c)); }));
-  CHECK_FALSE(alike([](TwoLanes& l) {
-    l.b.set_side(l.b.east(l.a), Side::east), l.b.set_side(l.b.east(l.c), Side::west);
-  }));
+  CHECK_FALSE(
+      alike([](TwoLanes& l) { l.b.set_side(l.b.east(l.a), Side::east), l.b.set_side(l.b.east(l.c), Side::west); }));
   CHECK(alike([](TwoLanes& l) { l.b.save({l.c, l.a}); }));
   CHECK_FALSE(alike([](TwoLanes& l) { l.b.save({l.c}); }));
   CHECK(alike([](TwoLanes& l) { l.b.apply_stack_of(l.a), l.b.apply_stack_of(l.c); }));
@@ -292,78 +290,8 @@ TEST_CASE("rank must not tell apart devices that may meet") {
       b.cable(b.east(c), b.east(g));
       return are_alike(b);
     };
-    CHECK(alike(2, 5));         // a before e, and c before g
-    CHECK_FALSE(alike(0, 5));   // e before a, and c before g
-    CHECK(alike(0, 6));         // by priority
+    CHECK(alike(2, 5));        // a before e, and c before g
+    CHECK_FALSE(alike(0, 5));  // e before a, and c before g
+    CHECK(alike(0, 6));        // by priority
   }
-}
-
-namespace {
-
-Model three_lanes() {
-  ModelBuilder b;
-  b.unordered();
-  for (const char* name : {"a", "c", "e"}) {
-    const DeviceId d = b.device(name, {.on = false});
-    const StepId on = b.power_on(d);
-    b.await(when::up(d), {.after = {on}});
-  }
-  return b.model();
-}
-
-explore::Exploration explored(const Model& model, const Reductions& reductions) {
-  const semantics::World world(model);
-  const explore::Guard guard({}, {});
-  return explore::explore(world, model.procedure.faults, {}, guard, {.reductions = reductions});
-}
-
-Reductions alike_alone() {
-  Reductions reductions = Reductions::none();
-  reductions.alike = true;
-  return reductions;
-}
-
-}  // namespace
-
-TEST_CASE("of lanes alike it counts how many are how far, not which") {
-  const Model model = three_lanes();
-  Reductions reductions = Reductions::none();
-  reductions.seniority = true;
-  CHECK(explored(model, reductions).explored == 4 * 4 * 4);  // off, starting, up, seen to be up
-  reductions.alike = true;
-  const explore::Exploration all = explored(model, reductions);
-  CHECK(all.explored == 4 * 5 * 6 / 6);  // multisets of 3 out of 4
-  CHECK(all.leaves_states_out());
-  CHECK(all.savings.by_alike > 0);
-  for (std::size_t i = 0; i < model.procedure.steps.size(); ++i) CHECK(all.seen.happened(StepId(i)));
-  for (const std::size_t await : {1, 3, 5}) CHECK(all.seen.waited(StepId(await)));
-}
-
-TEST_CASE("where no two are alike the set of states is as closed as ever") {
-  TwoLanes lanes;
-  lanes.b.keep({lanes.a});
-  CHECK_FALSE(explored(lanes.b.model(), alike_alone()).leaves_states_out());
-}
-
-TEST_CASE("a run without end that goes round with other devices in each other's places is told by all of them") {
-  ModelBuilder b;  // that of docs/semantics-questions.md, 2, with both neighbours new
-  b.platform().side_leads_to = SideLeadsTo::one_neighbour;
-  b.platform().orphans = Orphans::restart;
-  b.platform().election = {ElectionKey::priority, ElectionKey::tenure};
-  b.unordered();
-  const DeviceId d =
-      b.device("d", {.priority = 9, .ports = {{.name = "p", .side = Side::west}, {.name = "q", .side = Side::west}}});
-  const DeviceId e = b.device("e", {.on = false});
-  const DeviceId f = b.device("f", {.on = false});
-  b.cable(b.east(e), b.port(d, "p"));
-  b.cable(b.east(f), b.port(d, "q"));
-  b.power_on(e);
-  b.power_on(f);
-  REQUIRE(are_alike(b));
-  const Model model = b.model();
-  const explore::Exploration whole = explored(model, Reductions::none());
-  const explore::Exploration alike = explored(model, alike_alone());
-  CHECK(alike.explored < whole.explored);
-  CHECK(whole.endless == std::vector{e, f});
-  CHECK(alike.endless == whole.endless);
 }

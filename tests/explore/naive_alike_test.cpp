@@ -1,5 +1,5 @@
-// docs/reductions.md, Alike: for conditions of the definition a small model on which swapping devices all the same, where
-// that condition does not hold, gives another answer. The models are the smallest found by thinking; no source.
+// docs/reductions.md, Alike: for conditions of the definition a small model on which swapping devices all the same,
+// where that condition does not hold, gives another answer. The models are the smallest found by thinking; no source.
 #include <doctest/doctest.h>
 
 #include <functional>
@@ -18,8 +18,9 @@ namespace {
 
 /// The swap of the first two devices, which is none that maps the model to itself, gives another answer than `length`
 /// (nothing: there is no refutation), which is found with the true reduction.
-void expect_naive_to_fail(const ModelBuilder& b, Property property, std::optional<std::size_t> length,
-                          const std::function<void(explore::Swap&)>& change = [](explore::Swap&) {}) {
+void expect_naive_to_fail(
+    const ModelBuilder& b, Property property, std::optional<std::size_t> length,
+    const std::function<void(explore::Swap&)>& change = [](explore::Swap&) {}) {
   const Model model = b.model();
   const semantics::World world(model);
   std::optional<explore::Swap> swap = explore::SwapGuesser(world).guess(DeviceId(0), DeviceId(1));

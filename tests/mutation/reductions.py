@@ -126,7 +126,7 @@ MUTANTS = [
     ("ports leave their devices", "reduce/automorphism.cpp", "      if (model_[swap_[p]].device != swap_[model_[p].device]) return false;\n", "      static_cast<void>(p);\n"),
     ("cables leave their ports", "reduce/automorphism.cpp", "      if (!joins(model_[swap_[c]], swap_[model_[c].a], swap_[model_[c].b])) return false;\n", "      static_cast<void>(c);\n"),
     ("any initial state does", "reduce/automorphism.cpp", "    return image == s;", "    return image.devices.size() == s.devices.size();"),
-    ("numbers out of range stand for others in it", "reduce/automorphism.cpp", "      return range.contains(pair.first) == range.contains(pair.second);", "      return range.low <= range.high && pair.first == pair.first;"),
+    ("numbers out of range stand for others in it", "reduce/automorphism.cpp", "return range.contains(pair.first) == range.contains(pair.second);", "return range.low <= range.high && pair.first == pair.first;"),
     ("any verb does", "reduce/automorphism.cpp", "    return of.verb == image.verb && is_image(of.device, image.device)", "    return is_image(of.device, image.device)"),
     ("steps may be those of any device", "reduce/automorphism.cpp", "is_image(of.device, image.device) && is_image(of.via", "is_image(of.via"),
     ("any console does", "reduce/automorphism.cpp", " && is_image(of.via, image.via)", ""),

@@ -1,5 +1,5 @@
-// Facts drawn from what is left when orders are left out, or devices alike count once: they hold of all that was left out
-// too.
+// Facts drawn from what is left when orders are left out, or devices alike count once: they hold of all that was left
+// out too.
 #include <doctest/doctest.h>
 #include <fmt/format.h>
 
@@ -28,7 +28,8 @@ std::string lanes(int technicians, Then then) {
   std::string devices = "    quay-1: {number: 1, priority: 200, ports: {w: {}, e: {side: east, enabled: true}}}\n";
   for (int i = 1; i <= technicians; ++i) {
     devices += fmt::format("    spare-{}: {{power: off, ports: {{w: {{}}, e: {{}}}}}}\n", i);
-    if (then == Then::joined) cables += fmt::format("    {}/e--spare-{}/w: {{plugged: false, id: run-{}}}\n", before, i, i);
+    if (then == Then::joined)
+      cables += fmt::format("    {}/e--spare-{}/w: {{plugged: false, id: run-{}}}\n", before, i, i);
     prepared += fmt::format(
         "      - - power-on: spare-{0}\n        - await: up(spare-{0})\n"
         "        - set-number: {{device: spare-{0}, to: {1}}}\n        - set-side: {{port: spare-{0}/w, side: west}}\n"

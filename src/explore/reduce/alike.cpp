@@ -11,8 +11,8 @@ Alike::Alike(const Model& model, const std::vector<Swap>& swaps) : identity_(Ren
 }
 
 std::shared_ptr<const Alike> Alike::find(const semantics::World& world, const std::vector<AskedProperty>& asked) {
-  const bool cold_start = std::ranges::any_of(
-      asked, [](const AskedProperty& a) { return a.property == Property::survives_cold_start; });
+  const bool cold_start =
+      std::ranges::any_of(asked, [](const AskedProperty& a) { return a.property == Property::survives_cold_start; });
   const std::vector<Swap> swaps = find_swaps(world, cold_start);
   return swaps.empty() ? nullptr : std::make_shared<const Alike>(world.model(), swaps);
 }

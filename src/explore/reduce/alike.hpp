@@ -26,7 +26,8 @@ class Alike {
                                                          const std::vector<AskedProperty>& asked);
 
   /// Replaces `s` by one of the states that swaps make of it: the same for as many of these as can be told at little
-  /// cost; for all of them where parts are exchanged that have nothing to do with one another. `applied` is overwritten.
+  /// cost; for all of them where parts are exchanged that have nothing to do with one another. `applied` is
+  /// overwritten.
   void arrange(State& s, Applied& applied) const;
 
   /// What stands for what in the state that was there before `applied`, where `renaming` tells it of the one after.

@@ -56,9 +56,8 @@ class Check {
   // 5.4: a number that would be refused stands for one that would be.
   [[nodiscard]] bool keeps_the_range_of_numbers() const {
     const Range& range = world_.platform().numbers;
-    return std::ranges::all_of(swap_.numbers, [&](const auto& pair) {
-      return range.contains(pair.first) == range.contains(pair.second);
-    });
+    return std::ranges::all_of(
+        swap_.numbers, [&](const auto& pair) { return range.contains(pair.first) == range.contains(pair.second); });
   }
 
   [[nodiscard]] bool keeps_the_steps() const {
@@ -104,8 +103,7 @@ class Check {
   // As sets: the swap undoes itself, so that each is the image of the other.
   [[nodiscard]] bool is_image(const std::vector<DeviceId>& of, const std::vector<DeviceId>& image) const {
     const auto images_are_in = [this](const std::vector<DeviceId>& some, const std::vector<DeviceId>& others) {
-      return std::ranges::all_of(
-          some, [&](DeviceId d) { return std::ranges::find(others, swap_[d]) != others.end(); });
+      return std::ranges::all_of(some, [&](DeviceId d) { return std::ranges::find(others, swap_[d]) != others.end(); });
     };
     return images_are_in(of, image) && images_are_in(image, of);
   }

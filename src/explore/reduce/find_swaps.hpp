@@ -16,9 +16,10 @@ class SwapGuesser {
  public:
   explicit SwapGuesser(const semantics::World& world) : world_(world), steps_(world.model()) {}
 
-  /// The swap that exchanges two devices, and along with them what their cables lead to, as far as that is told apart by
-  /// its place alone; steps by what they do and by what comes before and after them. Nothing where the two, or what is
-  /// exchanged along with them, differ in what the site gives them. Whether it maps the model to itself is not known.
+  /// The swap that exchanges two devices, and along with them what their cables lead to, as far as that is told apart
+  /// by its place alone; steps by what they do and by what comes before and after them. Nothing where the two, or what
+  /// is exchanged along with them, differ in what the site gives them. Whether it maps the model to itself is not
+  /// known.
   [[nodiscard]] std::optional<Swap> guess(DeviceId d, DeviceId e) const;
 
  private:

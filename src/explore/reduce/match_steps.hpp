@@ -16,9 +16,9 @@ class StepMatcher {
  public:
   explicit StepMatcher(const Model& model);
 
-  /// Fills in the steps of `swap`, of which all the rest is given: one for another that does the same to what stands for
-  /// its devices, ports and cables, after and before steps of which the same is true. Adds the numbers that such steps
-  /// give.
+  /// Fills in the steps of `swap`, of which all the rest is given: one for another that does the same to what stands
+  /// for its devices, ports and cables, after and before steps of which the same is true. Adds the numbers that such
+  /// steps give.
   void match(Swap& swap) const;
 
  private:

@@ -22,8 +22,8 @@ Rank::Rank(const semantics::World& world, bool cold_start)
   }
 }
 
-// 2.j, 5.b: two that are on at the start may be as senior as each other; who comes up later is junior to all. 6.a: "no one
-// senior to another".
+// 2.j, 5.b: two that are on at the start may be as senior as each other; who comes up later is junior to all. 6.a: "no
+// one senior to another".
 bool Rank::may_be_as_senior(DeviceId d, DeviceId e) const {
   const Device& a = world_.model()[d];
   const Device& b = world_.model()[e];
