@@ -187,7 +187,7 @@ class CommandLine {
     prove_
         ->add_option_function<std::string>(
             "--reduce", [&options](const std::string& text) { read_reductions(text, options.reductions); },
-            "all, none, or some, with commas; usually all but orders, alike")
+            "all, none, or some by commas; usually not orders, alike")
         ->option_text("NAMES")
         ->group("How verdicts are settled")
         ->check([](const std::string& text) {
