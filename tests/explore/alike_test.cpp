@@ -260,6 +260,9 @@ TEST_CASE("rank must not tell apart devices that may meet") {
     CHECK(are_alike(off.b));
     off.b.platform().election = {ElectionKey::number, ElectionKey::tenure};
     CHECK_FALSE(are_alike(off.b));
+    Neighbours same({.on = false, .number = 1}, {.on = false, .number = 1});
+    same.b.platform().election = {ElectionKey::number};
+    CHECK_FALSE(are_alike(same.b));  // their addresses are come to
   }
   SUBCASE("nor others, which one of them outranks by address and not the other") {
     const auto alike = [](std::uint64_t address, std::int64_t priority) {
