@@ -127,8 +127,8 @@ class Copies {
   Make random_make() {
     const std::size_t place = random_.below(size_);
     const std::size_t lot = random_.below(100);
-    const auto of_device = [this, place](Verb verb, std::int64_t to, std::int64_t by_copy) -> Make {
-      return [=, this](std::size_t copy) {
+    const auto of_device = [place](Verb verb, std::int64_t to, std::int64_t by_copy) -> Make {
+      return [=](std::size_t copy) {
         StepDraft step;
         step.verb = verb;
         step.subject = name(place, copy);
@@ -150,7 +150,7 @@ class Copies {
     const bool inner = size_ == 2 && (!with_hub_ || random_.coin());
     if (!inner && !with_hub_) return save(0);
     const Verb verb = (inner ? inner_plugged_ : hub_plugged_) ? Verb::unplug : Verb::plug;
-    return [this, inner, verb](std::size_t copy) {
+    return [inner, verb](std::size_t copy) {
       StepDraft step;
       step.verb = verb;
       step.subject = inner ? name(0, copy) + "/t2--" + name(1, copy) + "/t1"
@@ -224,8 +224,7 @@ class Copies {
   }
 
   void ask() {
-    std::vector<std::string> all;
-    for (const DeviceDraft& d : draft_.devices) all.push_back(d.name);
+    const std::vector<std::string> all = device_names(draft_);
     draft_.keep = with_hub_ && random_.coin() ? std::vector<std::string>{"hub"} : all;
     GoalDraft goal;
     goal.stack = with_hub_ && random_.coin() ? std::vector<std::string>{"hub"} : all;

@@ -49,7 +49,7 @@ TEST_CASE("of lanes alike it counts how many are how far, not which") {
   CHECK(all.leaves_states_out());
   CHECK(all.savings.by_alike > 0);
   for (std::size_t i = 0; i < model.procedure.steps.size(); ++i) CHECK(all.seen.happened(StepId(i)));
-  for (const std::size_t await : {1, 3, 5}) CHECK(all.seen.waited(StepId(await)));
+  for (const std::size_t await : {1U, 3U, 5U}) CHECK(all.seen.waited(StepId(await)));
 }
 
 TEST_CASE("where no two are alike the set of states is as closed as ever") {
