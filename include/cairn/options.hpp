@@ -38,17 +38,18 @@ enum class Engine : std::uint8_t {
 };
 
 /// What the exploration leaves out because it makes no difference (docs/reductions.md). No verdict depends on it, nor
-/// the length of a refutation; the choice among the shortest does on `orders` alone.
+/// the length of a refutation; the choice among the shortest does on `orders` and `alike` alone.
 struct Reductions {
   bool seniority = true;  ///< who has been up longer, where no contest can come to it
   bool settings = true;   ///< settings that a start will overwrite unread
   bool budgets = true;    ///< faults that can no longer strike
-  /// Orders of events that have nothing to do with one another: only where the others leave too much
-  /// (ProveOptions::orders_beyond), since what is left cannot be evaluated again as it is.
+  /// Orders of events that have nothing to do with one another. Like the next one only where those above leave too much
+  /// (ProveOptions::forgetting_limit), since what is left cannot be evaluated again as it is.
   bool orders = true;
+  bool alike = true;  ///< which of several devices is which, where nothing tells them apart
 
-  [[nodiscard]] static Reductions none() { return {false, false, false, false}; }
-  [[nodiscard]] static Reductions all() { return {true, true, true, true}; }
+  [[nodiscard]] static Reductions none() { return {false, false, false, false, false}; }
+  [[nodiscard]] static Reductions all() { return {true, true, true, true, true}; }
   bool operator==(const Reductions&) const = default;
 };
 
@@ -61,8 +62,9 @@ struct ProveOptions {
   /// question gets the same answer on every machine. Sets of more states, of reductions too, are not evaluated again.
   std::uint64_t confirm_limit = 1'000'000;
   Reductions reductions;  ///< Of explorations.
-  /// How many states the other reductions may leave before orders are left out too.
-  std::uint64_t orders_beyond = 1'000'000;
+  /// How many states may be left of an exploration that forgets. Only where there are more, orders and devices alike are
+  /// left out too.
+  std::uint64_t forgetting_limit = 1'000'000;
   /// Threads that explore side by side, at least 1. Neither verdicts, lengths, the refutations chosen nor the states
   /// counted depend on it.
   unsigned jobs = 1;

@@ -107,9 +107,9 @@ struct Cost {
 /// What the reductions have spared explorations (docs/reductions.md).
 struct Savings {
   std::uint64_t outcomes = 0;  ///< of events that were taken, in the explorations that were reduced
-  /// Of those, the outcomes that had been visited before but for what was forgotten: seniority, settings, budgets. One
-  /// may count in several places.
-  std::uint64_t by_seniority = 0, by_settings = 0, by_budgets = 0;
+  /// Of those, the outcomes that had been visited before but for what was forgotten: seniority, settings, budgets,
+  /// which of several devices alike is which. One may count in several places.
+  std::uint64_t by_seniority = 0, by_settings = 0, by_budgets = 0, by_alike = 0;
   std::uint64_t events_left_out = 0;  ///< by orders, in states that others were taken in
   std::uint64_t states_left = 0;      ///< by orders: states that were left as they are
   std::uint64_t states_alone = 0;     ///< that were visited to choose orders, of parts by themselves

@@ -24,6 +24,7 @@ void Savings::add(const Savings& other) {
   by_seniority += other.by_seniority;
   by_settings += other.by_settings;
   by_budgets += other.by_budgets;
+  by_alike += other.by_alike;
   events_left_out += other.events_left_out;
   states_left += other.states_left;
   states_alone += other.states_alone;

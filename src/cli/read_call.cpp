@@ -178,7 +178,7 @@ class CommandLine {
         ->add_option_function<std::string>(
             "--confirm-limit",
             [&options](const std::string& text) {
-              options.confirm_limit = options.orders_beyond = static_cast<std::uint64_t>(*whole_number(text));
+              options.confirm_limit = options.forgetting_limit = static_cast<std::uint64_t>(*whole_number(text));
             },
             "Confirm by up to so many states; 1000000, as usual")
         ->option_text("N")

@@ -29,11 +29,12 @@ std::vector<std::string_view> property_names() {
 constexpr std::array<std::pair<std::string_view, Engine>, 4> engines{
     {{"auto", Engine::automatic}, {"explore", Engine::explore}, {"solver", Engine::solver}, {"both", Engine::both}}};
 
-constexpr std::array<std::pair<std::string_view, bool Reductions::*>, 4> reductions_by_name{
+constexpr std::array<std::pair<std::string_view, bool Reductions::*>, 5> reductions_by_name{
     {{"seniority", &Reductions::seniority},
      {"settings", &Reductions::settings},
      {"budgets", &Reductions::budgets},
-     {"orders", &Reductions::orders}}};
+     {"orders", &Reductions::orders},
+     {"alike", &Reductions::alike}}};
 
 /// Takes what stands before the first comma off `text`.
 std::string_view cut_name(std::string_view& text) {

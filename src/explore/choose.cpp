@@ -7,9 +7,16 @@
 
 namespace cairn::explore {
 
-Chooser::Chooser(const semantics::World& world, const Expander& expander, const Store& store, const Layers& layers,
-                 const AskedProperty& asked, std::size_t length, AskLimits ask, Crew* crew)
-    : world_(world), store_(store), layers_(layers), asked_(asked), length_(length), ask_(std::move(ask)), crew_(crew) {
+Chooser::Chooser(const semantics::World& world, const Expander& expander, const Alike* alike, const Store& store,
+                 const Layers& layers, const AskedProperty& asked, std::size_t length, AskLimits ask, Crew* crew)
+    : world_(world),
+      alike_(alike),
+      store_(store),
+      layers_(layers),
+      asked_(asked),
+      length_(length),
+      ask_(std::move(ask)),
+      crew_(crew) {
   const std::size_t lookouts = crew == nullptr ? 1 : crew->size();
   lookouts_.reserve(lookouts);
   for (std::size_t i = 0; i < lookouts; ++i) {
@@ -30,18 +37,18 @@ void Chooser::for_each_option(Lookout& out, StateIndex index, std::size_t depth,
   const bool by_an_event = !speaks_of_goal(asked_.property);
   if (!by_an_event && out.expander.at_rest() && depth + longest_tail(world_, asked_) >= length_) {
     const auto tail = fatal_tail(world_, out.expander, asked_, out.unheard, ask_);
-    if (tail && depth + tail->size() == length_) visit(Option{*tail, true, 0});
+    if (tail && depth + tail->size() == length_) visit(Option{*tail, true, 0, {}});
   }
   if (depth == last_layer() && !by_an_event) return;
   for (const Event& event : out.expander.events()) {
     out.sentry.reset();
     out.sentry.note(out.expander.state(), event, out.expander.take(event, out.sentry));
     if (depth + 1 == length_ && by_an_event) {
-      if (out.sentry.alarmed()) visit(Option{{event}, true, 0});
+      if (out.sentry.alarmed()) visit(Option{{event}, true, 0, {}});
       continue;
     }
     const auto next = store_.find(out.expander.packed_next());
-    if (next && in_layer(*next, depth + 1)) visit(Option{{event}, false, *next});
+    if (next && in_layer(*next, depth + 1)) visit(Option{{event}, false, *next, out.expander.applied()});
   }
 }
 
@@ -103,27 +110,40 @@ void Chooser::find_costs(std::size_t depth) {
   }
 }
 
+Chooser::Option Chooser::cheapest(StateIndex from, std::size_t depth, std::optional<Actor> before) {
+  Cost least = no_way;
+  Option chosen;
+  for_each_option(lookouts_.front(), from, depth, [&](const Option& option) {
+    const Cost cost = cost_of(option, before);
+    if (cost < least) {
+      least = cost;
+      chosen = option;
+    }
+  });
+  if (!least.possible()) throw Contradiction("a refutation that was met is not found again");
+  return chosen;
+}
+
+// Where devices are alike, each state of the store is followed as what stands in truth for it: the run begins in the
+// initial state, and whatever swaps led from an outcome to the state of the store is undone in all events that follow.
 Trace Chooser::choose() {
   const std::size_t last = last_layer();
   costs_.assign(layers_[last + 1], CostAfter{no_way, no_way, no_way});
   for (std::size_t depth = last + 1; depth-- > 0;) find_costs(depth);
   Trace trace;
+  std::optional<Renaming> truly;
+  if (alike_ != nullptr) truly = alike_->identity();
   Option here;  // the initial state
   for (std::size_t depth = 0; !here.ends; ++depth) {
     std::optional<Actor> before;
     if (!trace.empty()) before = actor_of(trace.back().kind);
-    Cost least = no_way;
-    Option chosen;
-    for_each_option(lookouts_.front(), here.next, depth, [&](const Option& option) {
-      const Cost cost = cost_of(option, before);
-      if (cost < least) {
-        least = cost;
-        chosen = option;
-      }
-    });
-    if (!least.possible()) throw Contradiction("a refutation that was met is not found again");
-    trace.insert(trace.end(), chosen.events.begin(), chosen.events.end());
-    here = chosen;
+    here = cheapest(here.next, depth, before);
+    if (truly) {
+      for (Event& event : here.events) event = truly->image(event);
+      std::ranges::sort(here.events);  // the breaks of a loss in the site's order
+      truly = alike_->before(*truly, here.applied);
+    }
+    trace.insert(trace.end(), here.events.begin(), here.events.end());
   }
   return trace;
 }

@@ -26,11 +26,12 @@ using Layers = std::vector<StateIndex>;
 class Chooser {
  public:
   /// \param expander  whose like it works with
+  /// \param alike     what `expander` counts as one, or nothing
   /// \param length    of the shortest refutation of `asked`; the layers up to it, but for its last event, are in
   ///                  `store`
   /// \param crew      where given, layers are shared out among it
-  Chooser(const semantics::World& world, const Expander& expander, const Store& store, const Layers& layers,
-          const AskedProperty& asked, std::size_t length, AskLimits ask, Crew* crew);
+  Chooser(const semantics::World& world, const Expander& expander, const Alike* alike, const Store& store,
+          const Layers& layers, const AskedProperty& asked, std::size_t length, AskLimits ask, Crew* crew);
 
   /// \throws Stopped  when `ask` answered
   /// \throws Contradiction  when no refutation of that length is found again
@@ -54,6 +55,7 @@ class Chooser {
     Trace events;
     bool ends = false;
     StateIndex next = 0;
+    Alike::Applied applied;  ///< the swaps that led to `next` from the outcome
   };
 
   /// What one thread looks with.
@@ -75,8 +77,10 @@ class Chooser {
     return layers_[depth] <= index && index < layers_[depth + 1];
   }
   [[nodiscard]] std::size_t last_layer() const;
+  [[nodiscard]] Option cheapest(StateIndex from, std::size_t depth, std::optional<Actor> before);
 
   const semantics::World& world_;
+  const Alike* alike_;
   const Store& store_;
   const Layers& layers_;
   AskedProperty asked_;

@@ -1,13 +1,15 @@
 #include "explore/expander.hpp"
 
 #include <cassert>
+#include <utility>
 
 namespace cairn::explore {
 
 Expander::Expander(const semantics::World& world, const FaultBudget& budget, const Layout& layout,
-                   const Reductions& reductions)
+                   const Reductions& reductions, std::shared_ptr<const Alike> alike)
     : world_(world),
       layout_(layout),
+      alike_(std::move(alike)),
       state_(semantics::initial_state(world, budget)),
       next_(state_),
       packed_(layout.words()) {
@@ -16,7 +18,14 @@ Expander::Expander(const semantics::World& world, const FaultBudget& budget, con
 
 void Expander::settle_initial(semantics::Watcher& watcher) {
   semantics::settle(world_, next_, scratch_, watcher);
-  if (forgetter_) forgetter_->forget(next_);
+  reduce_next();
+}
+
+void Expander::reduce_next() {
+  if (forgetter_) forgotten_ = forgetter_->forget(next_);
+  if (!alike_) return;
+  alike_->arrange(next_, applied_);
+  forgotten_.alike = !applied_.empty();
 }
 
 void Expander::open(const std::uint64_t* packed) {
@@ -29,7 +38,7 @@ Refusal Expander::take(const Event& event, semantics::Watcher& watcher) {
   next_ = state_;
   const Refusal refusal = semantics::take(world_, next_, derived_, event);
   semantics::settle(world_, next_, scratch_, watcher);
-  if (forgetter_) forgotten_ = forgetter_->forget(next_);
+  reduce_next();
   return refusal;
 }
 

@@ -2,11 +2,11 @@
 
 #include <algorithm>
 #include <new>
-#include <set>
 #include <span>
 
 #include "explore/choose.hpp"
 #include "explore/cycles.hpp"
+#include "explore/endless.hpp"
 #include "explore/reduce/orders.hpp"
 #include "explore/tail.hpp"
 #include "explore/vanguard.hpp"
@@ -29,7 +29,8 @@ class Search {
         stretch_(manner.stretch),
         reduced_(manner.reductions != Reductions::none()),
         layout_(world, budget),
-        expander_(world, budget, layout_, manner.reductions),
+        alike_(manner.reductions.alike ? Alike::find(world, asked) : nullptr),
+        expander_(world, budget, layout_, manner.reductions, alike_),
         store_(layout_.words()),
         sentry_(world),
         seen_(world) {
@@ -269,7 +270,8 @@ class Search {
   }
 
   void refute(Question& q, std::size_t length) {
-    Chooser chooser(world_, expander_, store_, layers_, q.answer.asked, length, interrupt(), crew_ ? &*crew_ : nullptr);
+    Chooser chooser(world_, expander_, alike_.get(), store_, layers_, q.answer.asked, length, interrupt(),
+                    crew_ ? &*crew_ : nullptr);
     q.answer.refutation = chooser.choose();
     sentry_.ignore(q.answer.asked.property);
   }
@@ -280,21 +282,8 @@ class Search {
       if (q.open() && q.pending) refute(q, *q.pending);
     }
     if (finished()) return;
-    name_endless(starts_.find_cycle(any_limit()));
+    endless_ = endless_devices(starts_.find_cycle(any_limit()), expander_, store_, alike_.get(), sentry_.ties());
     every_state_visited_ = true;
-  }
-
-  // The devices whose starts lead from each state of the cycle to the next.
-  void name_endless(const std::vector<StateIndex>& cycle) {
-    for (std::size_t i = 0; i < cycle.size(); ++i) {
-      const StateIndex next = cycle[(i + 1) % cycle.size()];
-      expander_.open(store_[cycle[i]]);
-      for (const Event& event : expander_.events()) {
-        if (event.kind != Event::Kind::started) continue;
-        expander_.take(event, sentry_.ties());
-        if (store_.find(expander_.packed_next()) == next) endless_.insert(event.device());
-      }
-    }
   }
 
   [[nodiscard]] AskLimits any_limit() const {
@@ -309,6 +298,10 @@ class Search {
   /// The states visited go with it.
   Exploration result() {
     if (orders_) sentry_.ties().add(orders_->ties_alone());
+    if (alike_) {
+      alike_->complete(sentry_.ties());
+      alike_->complete(seen_);
+    }
     if (sentry_.ties().rank_decided()) seen_.rank_decided();
     if (every_state_visited_ && !orders_) seen_.visited_every_state();
     Exploration all(std::move(seen_));
@@ -320,11 +313,12 @@ class Search {
     all.a_kept_device_led = sentry_.a_kept_device_led();
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();
-    all.endless.assign(endless_.begin(), endless_.end());
+    all.endless = endless_;
     all.every_state_visited = every_state_visited_;
     all.cut_short = cut_short_;
     all.reduced = reduced_;
     all.orders_left_out = orders_.has_value();
+    all.alike = alike_;
     all.visited = std::make_unique<Visited>(std::move(layout_), std::move(store_), expander_.state());
     return all;
   }
@@ -340,6 +334,7 @@ class Search {
   StateIndex stretch_;
   bool reduced_;
   Layout layout_;
+  std::shared_ptr<const Alike> alike_;
   Expander expander_;
   Store store_;
   Sentry sentry_;
@@ -356,7 +351,7 @@ class Search {
   StateIndex look_again_ = 0;  ///< at the limits, when there are so many states
   StartGraph starts_;
   bool completed_ = false;
-  std::set<DeviceId> endless_;
+  std::vector<DeviceId> endless_;
   bool every_state_visited_ = false;
   bool cut_short_ = false;
   std::optional<Reason> stopped_;

@@ -12,6 +12,7 @@
 #include "cairn/verdict.hpp"
 #include "cairn/walk.hpp"
 #include "explore/limits.hpp"
+#include "explore/reduce/alike.hpp"
 #include "explore/sightings.hpp"
 #include "explore/visited.hpp"
 #include "semantics/derived.hpp"
@@ -53,9 +54,15 @@ struct Exploration {
   bool reduced = false;
   /// Among them orders: not all that happens was seen, and states that can lead to nothing asked were left as they are.
   bool orders_left_out = false;
+  /// Devices are alike: of the states that swapping them makes of one another, one was visited. Else nothing.
+  std::shared_ptr<const Alike> alike;
   Savings savings;
   /// The states visited; where all were, the closed set.
   std::unique_ptr<const Visited> visited;
+
+  /// Beside what is forgotten, states were left out that those visited lead to: these are not closed, even with that
+  /// unknown (docs/reductions.md, What a reduced set proves).
+  [[nodiscard]] bool leaves_states_out() const { return orders_left_out || alike != nullptr; }
 };
 
 /// How to explore. As it stands: everything.

@@ -23,6 +23,7 @@ inline void note_outcome(Savings& savings, const Forgotten& forgotten, bool visi
   if (forgotten.seniority) ++savings.by_seniority;
   if (forgotten.settings) ++savings.by_settings;
   if (forgotten.budgets) ++savings.by_budgets;
+  if (forgotten.alike) ++savings.by_alike;
 }
 
 /// What came of expanding some states that follow one another. Apart from others in memory, since different threads

@@ -32,6 +32,22 @@ void Sightings::add(const Sightings& other) {
   every_state_ = every_state_ && other.every_state_;
 }
 
+bool Sightings::add_images(const Renaming& swap) {
+  const std::vector<StepId> before = never_waited_;
+  bool grows = std::erase_if(never_waited_, [&](StepId await) {
+                 return std::find(before.begin(), before.end(), swap[await]) == before.end();
+               }) > 0;
+  for (std::vector<std::uint8_t>* noted : {&happened_, &failed_}) {
+    for (std::size_t i = 0; i < noted->size(); ++i) {
+      std::uint8_t& image = (*noted)[swap[StepId(i)].value];
+      if ((*noted)[i] == 0 || image != 0) continue;
+      image = 1;
+      grows = true;
+    }
+  }
+  return grows;
+}
+
 bool Sightings::waited(StepId await) const {
   return std::find(never_waited_.begin(), never_waited_.end(), await) == never_waited_.end();
 }

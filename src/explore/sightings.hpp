@@ -7,6 +7,7 @@
 
 #include "cairn/state.hpp"
 #include "cairn/verdict.hpp"
+#include "explore/reduce/swap.hpp"
 #include "semantics/world.hpp"
 
 namespace cairn::explore {
@@ -29,6 +30,9 @@ class Sightings {
   void visited_every_state() { every_state_ = true; }
   /// Adds what another exploration of the same model has seen.
   void add(const Sightings& other);
+  /// Adds what happens to the steps that stand for those that it happened to, two for each other. True where there was
+  /// any.
+  bool add_images(const Renaming& swap);
 
   /// No state was left out, so that what was not seen never happens.
   [[nodiscard]] bool every_state() const { return every_state_; }

@@ -26,6 +26,12 @@ void TieNotes::foresee(const State& s, const semantics::Derived&, const semantic
   for (const auto& [winner, loser] : plan.number_clashes) note(s, winner, loser);
 }
 
+bool TieNotes::add_images(const Renaming& swap) {
+  const std::size_t before = ties_.size();
+  for (const UnstatedTie& tie : ties()) ties_.insert({tie.key, swap[tie.winner], swap[tie.loser]});
+  return ties_.size() > before;
+}
+
 // Follows the comparison key by key (4.4), as far as the key that decides.
 void TieNotes::note(const State& s, DeviceId winner, DeviceId loser) {
   const Model& model = world_.model();

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "cairn/verdict.hpp"
+#include "explore/reduce/swap.hpp"
 #include "semantics/settle.hpp"
 
 namespace cairn::explore {
@@ -24,6 +25,9 @@ class TieNotes final : public semantics::Watcher {
     rank_decided_ = rank_decided_ || other.rank_decided_;
     ties_.insert(other.ties_.begin(), other.ties_.end());
   }
+
+  /// Adds the ties between those who stand for the devices of ties, two for each other. True where there was any.
+  bool add_images(const Renaming& swap);
 
   /// Who outranks whom decided a contest or a clash.
   [[nodiscard]] bool rank_decided() const { return rank_decided_; }

@@ -63,12 +63,13 @@ void tell_savings(Page& page, const Savings& savings) {
   page.line();
   page.paragraph(2,
                  fmt::format("Events taken in the reduced explorations: {}. So many led to a state visited before, but "
-                             "for what is never asked:",
+                             "for what is never asked, or for which of several devices alike is which:",
                              grouped(savings.outcomes)));
   const auto tell = [&](std::string_view name, std::uint64_t spared) { page.entry(4, name, 12, grouped(spared)); };
   tell("seniority", savings.by_seniority);
   tell("settings", savings.by_settings);
   tell("budgets", savings.by_budgets);
+  tell("alike", savings.by_alike);
   if (savings.events_left_out + savings.states_left + savings.states_alone == 0) return;
   page.entry(
       4, "orders", 12,

@@ -158,13 +158,10 @@ Json costs_of(const Report& answer) {
 }
 
 Json counts_of(const Savings& savings) {
-  return {{"outcomes", savings.outcomes},
-          {"by-seniority", savings.by_seniority},
-          {"by-settings", savings.by_settings},
-          {"by-budgets", savings.by_budgets},
-          {"events-left-out", savings.events_left_out},
-          {"states-left", savings.states_left},
-          {"states-alone", savings.states_alone}};
+  return {{"outcomes", savings.outcomes},       {"by-seniority", savings.by_seniority},
+          {"by-settings", savings.by_settings}, {"by-budgets", savings.by_budgets},
+          {"by-alike", savings.by_alike},       {"events-left-out", savings.events_left_out},
+          {"states-left", savings.states_left}, {"states-alone", savings.states_alone}};
 }
 
 }  // namespace

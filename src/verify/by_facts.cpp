@@ -57,10 +57,17 @@ void ByFacts::see(const explore::Exploration& all) {
   State state = visited.any();
   for (explore::StateIndex i = 0; i < visited.size(); i += step) {
     visited.read(i, state);
-    miner_.add(state, i % step_in_pairs == 0);
+    const bool in_pairs = i % step_in_pairs == 0;
+    if (!all.alike) {
+      miner_.add(state, in_pairs);
+      continue;
+    }
+    // What is true of one of several devices alike is true of each of them.
+    constexpr std::size_t enough_images = 24;
+    for (const State& image : all.alike->images(state, enough_images)) miner_.add(image, in_pairs);
   }
   seen_all_ = all.every_state_visited;
-  from_above_ = all.orders_left_out;  // its set cannot be confirmed in another way
+  from_above_ = all.leaves_states_out();  // its set cannot be confirmed in another way
 }
 
 ByFacts::Candidates ByFacts::mined(std::size_t tier) {

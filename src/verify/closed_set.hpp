@@ -19,8 +19,9 @@ namespace cairn::verify {
                                                          const explore::Visited& visited, std::uint64_t most,
                                                          const explore::Guard& guard);
 
-/// The same of `visited`, found with `reductions`, orders not among them: each of its states stands for all that differ
-/// in what was forgotten alone, and that these are closed and break nothing is asked of them all.
+/// The same of `visited`, found with `reductions`, that left out nothing but what is forgotten: each of its states
+/// stands for all that differ in what was forgotten alone, and that these are closed and break nothing is asked of them
+/// all.
 [[nodiscard]] solver::SetConfirmation confirm_reduced_set(const semantics::World& world, const FaultBudget& faults,
                                                           const std::vector<AskedProperty>& asked,
                                                           const explore::Visited& visited, const Reductions& reductions,

@@ -14,7 +14,8 @@ namespace cairn::verify {
 /// What is not known, and where events lead, is worked out anew for each state that is asked for.
 class PartialStates final : public solver::PartialStateSet {
  public:
-  /// \param reductions  those that `visited` was explored with under `faults`; orders are not among them
+  /// \param reductions  those that `visited` was explored with under `faults`; with nothing left out but what is
+  /// forgotten
   PartialStates(const semantics::World& world, const FaultBudget& faults, const Reductions& reductions,
                 const explore::Visited& visited);
 

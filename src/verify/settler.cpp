@@ -7,7 +7,6 @@
 #include <utility>
 
 #include "base/contradiction.hpp"
-#include "base/crew.hpp"
 #include "verify/audit.hpp"
 #include "verify/by_constraints.hpp"
 #include "verify/by_unrolling.hpp"
@@ -59,6 +58,7 @@ Settler::Settler(const semantics::World& world, const ProveOptions& options, con
       allowed_(allowed),
       faults_(faults),
       guard_(guard),
+      searcher_(world, options, faults, guard),
       yield_{Emptinesses(world.model()), {}, {}, {}, {}} {}
 
 void Settler::settle(const Verdicts& verdicts) {
@@ -99,41 +99,39 @@ void Settler::by_states(const Verdicts& asked) {
   Verdicts verdicts = asked;
   {
     const explore::Exploration all =
-        taken(explored(verdicts, Reductions::none(), guard_, options_.confirm_limit), verdicts);
+        taken(searcher_.search(asked_of(verdicts), Reductions::none(), options_.confirm_limit), verdicts);
     take_refutations(all, verdicts);
     if (!verdicts.empty() && options_.engine == Engine::automatic) by_facts(all, verdicts);
     if (!is_too_large(all) || verdicts.empty()) return conclude(all, asked, verdicts);
   }
-  by_reduced_states(asked, verdicts);
+  if (!is_settled_by_forgetting(asked, verdicts)) by_leaving_out(asked, verdicts);
 }
 
-void Settler::by_reduced_states(const Verdicts& asked, Verdicts& verdicts) {
-  if (!is_settled_in_every_order(asked, verdicts)) by_some_orders(asked, verdicts);
-}
-
-Reductions Settler::in_every_order() const {
+Reductions Settler::forgetting() const {
   Reductions reductions = options_.reductions;
-  reductions.orders = false;
+  reductions.orders = reductions.alike = false;
   return reductions;
 }
 
-// What reductions leave in every order can be confirmed too.
-bool Settler::is_settled_in_every_order(const Verdicts& asked, Verdicts& verdicts) {
-  std::uint64_t most_states = explore::Manner().most_states;
-  if (options_.reductions.orders) most_states = options_.orders_beyond;
-  const std::uint64_t known_not_to_do = in_every_order() == Reductions::none() ? options_.confirm_limit : 0;
+// What is left where states are forgotten, and not left out, can be confirmed too.
+bool Settler::is_settled_by_forgetting(const Verdicts& asked, Verdicts& verdicts) {
+  const bool may_leave_out = options_.reductions != forgetting();
+  const std::uint64_t most_states = may_leave_out ? options_.forgetting_limit : explore::Manner().most_states;
+  const std::uint64_t known_not_to_do = forgetting() == Reductions::none() ? options_.confirm_limit : 0;
   if (most_states <= known_not_to_do) return false;
-  const explore::Exploration all = taken(explored(verdicts, in_every_order(), guard_, most_states), verdicts);
+  const explore::Exploration all = taken(searcher_.search(asked_of(verdicts), forgetting(), most_states), verdicts);
   take_refutations(all, verdicts);
-  if (options_.reductions.orders && is_too_large(all) && !verdicts.empty()) return false;
+  if (may_leave_out && is_too_large(all) && !verdicts.empty()) return false;
   conclude(all, asked, verdicts);
   return true;
 }
 
 // Each search leaves out the more, the less it asks for.
-void Settler::by_some_orders(const Verdicts& asked, const Verdicts& verdicts) {
+void Settler::by_leaving_out(const Verdicts& asked, const Verdicts& verdicts) {
   std::vector<Verdicts> searches = searched_together(verdicts);
-  std::vector<Found> found = searched(searches);
+  std::vector<std::vector<AskedProperty>> asked_together;
+  for (const Verdicts& together : searches) asked_together.push_back(asked_of(together));
+  std::vector<Found> found = searcher_.search_each(asked_together, options_.reductions);
   std::vector<explore::Exploration> explored;
   Verdicts open;
   for (std::size_t i = 0; i < searches.size(); ++i) {
@@ -141,52 +139,37 @@ void Settler::by_some_orders(const Verdicts& asked, const Verdicts& verdicts) {
     explored.push_back(take_reduced(taken(std::move(found[i]), searches[i]), searches[i]));
     open.insert(open.end(), searches[i].begin(), searches[i].end());
   }
-  if (options_.engine == Engine::automatic) by_facts_of_orders(open);
+  const bool leave_out = std::ranges::any_of(explored, &explore::Exploration::leaves_states_out);
+  if (leave_out && options_.engine == Engine::automatic) by_facts_of_what_is_left(open);
   for (std::size_t i = 0; i < searches.size(); ++i) {
     std::erase_if(searches[i], [&](PropertyVerdict* v) { return std::ranges::find(open, v) == open.end(); });
     conclude(explored[i], asked, searches[i]);
   }
 }
 
-// A set that orders were left out of is not closed, so that it cannot be confirmed as it is. But it shows each part of
-// the devices in all that it goes through, where nothing else is asked of it than the states at rest: what is drawn
-// from that, and kept by every event of the full relation, is a proof.
-void Settler::by_facts_of_orders(Verdicts& verdicts) {
+// A set that orders were left out of, or all but one of several states that are alike, is not closed, so that it cannot
+// be confirmed as it is. But it shows each part of the devices in all that it goes through, where nothing else is asked
+// of it than the states at rest: what is drawn from that, and kept by every event of the full relation, is a proof.
+void Settler::by_facts_of_what_is_left(Verdicts& verdicts) {
   if (verdicts.empty()) return;
-  const explore::Exploration shown = taken(explored({}, options_.reductions, guard_), {});
+  const explore::Exploration shown = taken(searcher_.search({}, options_.reductions), {});
   if (shown.every_state_visited) by_facts(shown, verdicts);
-}
-
-// A search that leaves orders out does not go about in several threads by itself: several go side by side.
-std::vector<Settler::Found> Settler::searched(const std::vector<Verdicts>& searches) const {
-  std::vector<Found> found(searches.size());
-  const explore::Guard guard = guard_.for_one_of(searches.size());
-  const explore::Guard silent = guard.without_progress();
-  Crew crew(std::min(options_.jobs, static_cast<unsigned>(searches.size())));
-  crew.run(searches.size(), [&](std::size_t i, Crew::Worker worker) {
-    try {
-      found[i] = explored(searches[i], options_.reductions, worker == 0 ? guard : silent);
-      if (found[i].all->orders_left_out) found[i].all->visited.reset();  // not confirmed: room for the others
-    } catch (...) {
-      found[i].failure = std::current_exception();
-    }
-  });
-  return found;
 }
 
 // What is left open is left in `verdicts`.
 explore::Exploration Settler::take_reduced(explore::Exploration all, Verdicts& verdicts) {
   take_refutations(all, verdicts);
   if (!all.orders_left_out || verdicts.empty() || !may_be_vacuous_by_orders(all, verdicts)) return all;
-  all = taken(explored(verdicts, in_every_order(), guard_), verdicts);
+  all = taken(searcher_.search(asked_of(verdicts), forgetting()), verdicts);
   if (all.answers.front().refutation) {
     throw Contradiction("orders that make no difference were left out, and a breach was missed");
   }
   return all;
 }
 
-// All that asks states at rest, and each of the others by itself.
-std::vector<Verdicts> Settler::searched_together(const Verdicts& verdicts) {
+// All that asks states at rest, and each of the others by itself; where no order is left out, all of them.
+std::vector<Verdicts> Settler::searched_together(const Verdicts& verdicts) const {
+  if (!options_.reductions.orders) return {verdicts};
   std::vector<Verdicts> searches;
   Verdicts at_rest;
   for (PropertyVerdict* verdict : verdicts) {
@@ -212,18 +195,6 @@ void Settler::conclude(const explore::Exploration& all, const Verdicts& asked, c
   yield_.ties.insert(yield_.ties.end(), all.ties.begin(), all.ties.end());
   if (!all.endless.empty()) return claim_nothing_more(endless_run(all.endless), asked);
   take_proofs(all, left);
-}
-
-Settler::Found Settler::explored(const Verdicts& verdicts, const Reductions& reductions, const explore::Guard& guard,
-                                 std::uint64_t most_states) const {
-  const std::vector<AskedProperty> asked = asked_of(verdicts);
-  const explore::Watch watch;
-  Found found;
-  found.all.emplace(explore::explore(
-      world_, faults_, asked, guard,
-      {.most_states = most_states, .reductions = reductions, .jobs = options_.jobs, .stretch = options_.stretch}));
-  found.seconds = watch.seconds();
-  return found;
 }
 
 explore::Exploration Settler::taken(Found found, const Verdicts& verdicts) {
@@ -319,7 +290,7 @@ void Settler::take_proofs(const explore::Exploration& all, const Verdicts& verdi
     if (all.stopped) verdict->reason = *all.stopped;
     if (!all.stopped) verdict->vacuous = vacuity_of(all, verdict->asked.property);
   }
-  if (!all.stopped && !all.orders_left_out) confirm(all, verdicts);
+  if (!all.stopped && !all.leaves_states_out()) confirm(all, verdicts);
 }
 
 // The closed set is evaluated again with the formulas; a reduced one as a set of partial states.
@@ -328,7 +299,7 @@ void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts)
   const std::vector<AskedProperty> asked = asked_of(verdicts);
   using Outcome = solver::SetConfirmation::Outcome;
   const solver::SetConfirmation again =
-      all.reduced ? confirm_reduced_set(world_, faults_, asked, *all.visited, in_every_order(),
+      all.reduced ? confirm_reduced_set(world_, faults_, asked, *all.visited, forgetting(),
                                         options_.confirm_limit, guard_)
                   : confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
   for (PropertyVerdict* verdict : verdicts) {

@@ -2,7 +2,6 @@
 /// Settles what is asked under one budget of faults.
 #pragma once
 
-#include <exception>
 #include <optional>
 #include <string>
 #include <variant>
@@ -15,6 +14,7 @@
 #include "verify/by_facts.hpp"
 #include "verify/by_unrolling.hpp"
 #include "verify/emptiness.hpp"
+#include "verify/searcher.hpp"
 #include "verify/told_proofs.hpp"
 
 namespace cairn::verify {
@@ -48,28 +48,17 @@ class Settler {
  private:
   class Timed;
 
-  /// What an exploration has brought: all of it, or why it failed.
-  struct Found {
-    std::optional<explore::Exploration> all;
-    double seconds = 0;
-    std::exception_ptr failure;
-  };
-
   static void claim_nothing_more(const std::string& why, const Verdicts& verdicts);
   static void leave_for_want_of_memory(PropertyVerdict& verdict);
   void by_states(const Verdicts& asked);
-  void by_reduced_states(const Verdicts& asked, Verdicts& verdicts);
-  [[nodiscard]] bool is_settled_in_every_order(const Verdicts& asked, Verdicts& verdicts);
-  void by_some_orders(const Verdicts& asked, const Verdicts& verdicts);
-  [[nodiscard]] static std::vector<Verdicts> searched_together(const Verdicts& verdicts);
-  [[nodiscard]] std::vector<Found> searched(const std::vector<Verdicts>& searches) const;
+  [[nodiscard]] bool is_settled_by_forgetting(const Verdicts& asked, Verdicts& verdicts);
+  void by_leaving_out(const Verdicts& asked, const Verdicts& verdicts);
+  [[nodiscard]] std::vector<Verdicts> searched_together(const Verdicts& verdicts) const;
   [[nodiscard]] explore::Exploration take_reduced(explore::Exploration all, Verdicts& verdicts);
-  void by_facts_of_orders(Verdicts& verdicts);
+  void by_facts_of_what_is_left(Verdicts& verdicts);
   [[nodiscard]] bool may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const;
   void conclude(const explore::Exploration& all, const Verdicts& asked, const Verdicts& left);
-  [[nodiscard]] Reductions in_every_order() const;
-  [[nodiscard]] Found explored(const Verdicts& verdicts, const Reductions& reductions, const explore::Guard& guard,
-                               std::uint64_t most_states = explore::Manner().most_states) const;
+  [[nodiscard]] Reductions forgetting() const;
   [[nodiscard]] explore::Exploration taken(Found found, const Verdicts& verdicts);
   void take_refutations(const explore::Exploration& all, Verdicts& verdicts);
   void take_refutation(const Trace& events, PropertyVerdict& verdict);
@@ -91,6 +80,7 @@ class Settler {
   const FaultBudget& allowed_;
   const FaultBudget& faults_;
   const explore::Guard& guard_;
+  Searcher searcher_;
   Yield yield_;
 };
 

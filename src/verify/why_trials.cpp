@@ -10,7 +10,7 @@ Report Trials::ask(const Model& variant, const std::vector<AskedProperty>& asked
   // What is asked of a variant is its verdict; hundreds are tried.
   options.engine = Engine::explore;
   options.confirm_limit = 0;
-  options.orders_beyond = std::min<std::uint64_t>(options.orders_beyond, 100'000);
+  options.forgetting_limit = std::min<std::uint64_t>(options.forgetting_limit, 100'000);
   options.limits = left();
   return cairn::prove(variant, options).value();
 }

@@ -56,8 +56,10 @@ void confirm_all(const semantics::World& world, const FaultBudget& faults, const
   CHECK(agreed.effort.states == all.explored);
 }
 
-constexpr std::array<Reductions, 4> forgetting{
-    {{true, false, false, false}, {false, true, false, false}, {false, false, true, false}, {true, true, true, false}}};
+constexpr std::array<Reductions, 4> forgetting{{{true, false, false, false, false},
+                                                {false, true, false, false, false},
+                                                {false, false, true, false, false},
+                                                {true, true, true, false, false}}};
 
 // The same of reduced sets: what holds is confirmed, and what is refuted never is.
 void confirm_reduced(const semantics::World& world, const FaultBudget& faults, const std::vector<AskedProperty>& asked,

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "differential/copies.hpp"
 #include "differential/engines.hpp"
 #include "differential/jobs.hpp"
 #include "differential/loners.hpp"
@@ -21,6 +22,7 @@ void count(const Comparison& comparison, Tally& tally) {
   tally.states += comparison.states;
   tally.sets += comparison.sets;
   tally.unclear += comparison.unclear;
+  tally.swapped += comparison.swapped != 0 ? 1 : 0;
   for (const Comparison::Verdict& verdict : comparison.verdicts) {
     Tally::OfProperty& of = tally.properties[static_cast<std::size_t>(verdict.asked.property)];
     of.asked += 1;
@@ -60,6 +62,7 @@ std::string Tally::text() const {
       "against the lemmas of the text: {} models have a run without end (5.k), {} settle in more passes "
       "(4.5.c), {} in more than the formulas have\n",
       endless, settles_slowly, unsettled);
+  if (swapped > 0) text += fmt::format("{} models have devices that are alike\n", swapped);
   if (sets > 0) text += fmt::format("{} reduced sets were put to the formulas; {} stayed unclear\n", sets, unclear);
   for (std::size_t i = 0; i < properties.size(); ++i) {
     const OfProperty& of = properties[i];
@@ -94,6 +97,10 @@ Contest one_and_several_jobs() {
 
 Contest reduced_and_whole_of_loners() {
   return {"reductions-loners-", reduced_and_whole().compare, generate_loners};
+}
+
+Contest reduced_and_whole_of_copies() {
+  return {"reductions-copies-", reduced_and_whole().compare, generate_copies};
 }
 
 Contest reduced_sets_and_formulas(bool strict) {

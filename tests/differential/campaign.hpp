@@ -35,6 +35,7 @@ struct Tally {
   std::uint64_t states = 0;
   std::size_t sets = 0;     ///< reduced sets that were put to the formulas
   std::size_t unclear = 0;  ///< of these, those that stayed unclear
+  std::size_t swapped = 0;  ///< models in which devices were alike
   std::array<OfProperty, property_count> properties;
   std::vector<Disagreement> disagreements;
 
@@ -54,6 +55,8 @@ struct Contest {
 [[nodiscard]] Contest one_and_several_jobs();
 /// Reductions on the models of differential/loners.hpp.
 [[nodiscard]] Contest reduced_and_whole_of_loners();
+/// Reductions on the models of differential/copies.hpp.
+[[nodiscard]] Contest reduced_and_whole_of_copies();
 
 /// Reduced sets put to the formulas (reduced_sets.hpp); one that stays unclear counts as a disagreement where `strict`.
 [[nodiscard]] Contest reduced_sets_and_formulas(bool strict);

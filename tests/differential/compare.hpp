@@ -33,6 +33,7 @@ struct Comparison {
   std::uint64_t states = 0;       ///< that were visited
   std::size_t sets = 0;           ///< reduced sets that were put to the formulas
   std::size_t unclear = 0;        ///< of these, those that stayed unclear
+  std::size_t swapped = 0;        ///< explorations in which devices were alike
   bool settles_slowly = false;    ///< more unsettled passes in a row than semantics 4.5.c says
 };
 

@@ -14,20 +14,21 @@ namespace {
 
 struct Way {
   std::string_view name;
-  std::uint64_t confirm_limit, orders_beyond;
+  std::uint64_t confirm_limit, forgetting_limit;
   Reductions reductions;
 };
 
-const std::array<Way, 4> ways{{{"every state", 1'000'000, 1'000'000, Reductions::none()},
+const std::array<Way, 5> ways{{{"every state", 1'000'000, 1'000'000, Reductions::none()},
                                {"cut short", 10, 20, Reductions()},
                                {"reduced", 0, 1'000'000, Reductions()},
+                               {"alike", 0, 0, {false, false, false, false, true}},
                                {"with orders", 0, 0, Reductions()}}};
 
 Report told_by(const Model& model, const Way& way, unsigned jobs, std::uint32_t stretch) {
   ProveOptions options;
   options.engine = Engine::explore;
   options.confirm_limit = way.confirm_limit;
-  options.orders_beyond = way.orders_beyond;
+  options.forgetting_limit = way.forgetting_limit;
   options.reductions = way.reductions;
   options.jobs = jobs;
   options.stretch = stretch;
@@ -38,8 +39,8 @@ Report told_by(const Model& model, const Way& way, unsigned jobs, std::uint32_t 
 // The document, and the counts that it leaves out where nobody asks for times.
 std::string all_of(const Model& model, const Report& report) {
   const Savings& s = report.savings;
-  return fmt::format("{}\n{} {} {} {} {} {} {}", render_json(model, report), s.outcomes, s.by_seniority, s.by_settings,
-                     s.by_budgets, s.events_left_out, s.states_left, s.states_alone);
+  return fmt::format("{}\n{} {} {} {} {} {} {} {}", render_json(model, report), s.outcomes, s.by_seniority,
+                     s.by_settings, s.by_budgets, s.by_alike, s.events_left_out, s.states_left, s.states_alone);
 }
 
 std::uint64_t most_visited(const Report& report) {

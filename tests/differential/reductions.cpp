@@ -10,6 +10,7 @@
 #include "cairn/prove.hpp"
 #include "explore/explore.hpp"
 #include "explore/layout.hpp"
+#include "explore/reduce/alike.hpp"
 #include "explore/reduce/forget.hpp"
 #include "semantics/events.hpp"
 
@@ -17,39 +18,68 @@ namespace cairn::differential {
 
 namespace {
 
+constexpr Reductions all_but_alike{true, true, true, true, false};
+
 /// Those that leave out orders: of the runs to one end some are left.
-constexpr std::array<std::pair<const char*, Reductions>, 2> leaving_out{{
-    {"orders", {false, false, false, true}},
-    {"all", {true, true, true, true}},
+constexpr std::array<std::pair<const char*, Reductions>, 3> leaving_out{{
+    {"orders", {false, false, false, true, false}},
+    {"all but alike", all_but_alike},
+    {"all", {true, true, true, true, true}},
 }};
 
-/// Gathers the states at rest.
-class AtRest final : public explore::Observer {
+/// Those by which devices that are alike count once, and all runs are as they were but for which is which.
+constexpr std::array<std::pair<const char*, Reductions>, 2> swapping{{
+    {"alike", {false, false, false, false, true}},
+    {"alike and all that forget", {true, true, true, false, true}},
+}};
+
+/// Packed states, none twice.
+using Packed = std::set<std::vector<std::uint64_t>>;
+
+/// Gathers the states, those at rest by themselves too.
+class States final : public explore::Observer {
  public:
-  AtRest(const semantics::World& world, const FaultBudget& budget) : world_(world), layout_(world, budget) {}
+  States(const semantics::World& world, const FaultBudget& budget) : world_(world), layout_(world, budget) {}
 
   void open(const State& s, const semantics::Derived&, const std::vector<Event>& events) override {
-    if (semantics::at_rest(s, events)) states_.push_back(s);
+    all_.push_back(s);
+    if (semantics::at_rest(s, events)) at_rest_.push_back(s);
   }
   void taken(const State&, const Event&, Refusal, const State&) override {}
 
-  /// Those that stand for them, packed.
-  [[nodiscard]] std::set<std::vector<std::uint64_t>> standing(const Reductions& reductions) const {
+  /// What stands for them where `reductions` forget, and states that swaps make of one another count as one.
+  [[nodiscard]] Packed all(const Reductions& reductions, const explore::Alike* alike = nullptr) const {
+    return standing(all_, reductions, alike);
+  }
+  [[nodiscard]] Packed at_rest(const Reductions& reductions, const explore::Alike* alike = nullptr) const {
+    return standing(at_rest_, reductions, alike);
+  }
+
+ private:
+  /// More than swaps make of any state of these models.
+  static constexpr std::size_t most_images = 1000;
+
+  // Of all that swaps make of a state, the first in the order of the packed ones.
+  [[nodiscard]] Packed standing(const std::vector<State>& states, const Reductions& reductions,
+                                const explore::Alike* alike) const {
     explore::Forgetter forgetter(world_, reductions);
-    std::set<std::vector<std::uint64_t>> all;
-    for (State s : states_) {
-      forgetter.forget(s);
-      std::vector<std::uint64_t> words(layout_.words());
-      layout_.pack(s, words.data());
-      all.insert(std::move(words));
+    Packed all;
+    for (const State& s : states) {
+      Packed images;
+      for (State image : alike == nullptr ? std::vector<State>{s} : alike->images(s, most_images)) {
+        forgetter.forget(image);
+        std::vector<std::uint64_t> words(layout_.words());
+        layout_.pack(image, words.data());
+        images.insert(std::move(words));
+      }
+      all.insert(*images.begin());
     }
     return all;
   }
 
- private:
   const semantics::World& world_;
   explore::Layout layout_;
-  std::vector<State> states_;
+  std::vector<State> all_, at_rest_;
 };
 
 class Confrontation {
@@ -58,34 +88,64 @@ class Confrontation {
       : model_(model), world_(model), guard_({}, {}), comparison_(comparison) {}
 
   void ask(const Question& question) {
-    AtRest all_rests(world_, question.faults);
-    const explore::Exploration all = explored(question, Reductions::none(), &all_rests);
+    States states(world_, question.faults);
+    const explore::Exploration all = explored(question, Reductions::none(), &states);
     if (all.cut_short) return give_up(Comparison::Outcome::too_large);
+    // Where no devices are alike nothing is swapped.
+    const bool alike = explore::Alike::find(world_, question.asked) != nullptr;
+    for (const auto& [name, reductions] : swapping) {
+      if (!alike) continue;
+      const explore::Exploration swapped = explored(question, reductions, nullptr);
+      expect(!swapped.every_state_visited || swapped.endless.empty() == all.endless.empty(), "runs without end", name);
+    }
+    if (is_over()) return;
     if (!all.endless.empty()) return give_up(Comparison::Outcome::endless);
     const explore::Exploration whole = explored(question, Reductions::none(), nullptr);
     note(whole);
     for (const auto& [name, reductions] : forgetting) {
-      AtRest rests(world_, question.faults);
-      const explore::Exploration all_reduced = explored(question, reductions, &rests);
+      States left(world_, question.faults);
+      const explore::Exploration all_reduced = explored(question, reductions, &left);
       const explore::Exploration reduced = explored(question, reductions, nullptr);
       expect(answers(whole) == answers(reduced), "answers", name);
       expect(seen(all) == seen(all_reduced), "sightings", name);
-      expect(all_rests.standing(reductions) == rests.standing(reductions), "states at rest", name);
+      expect(states.at_rest(reductions) == left.at_rest(reductions), "states at rest", name);
       expect(all_reduced.explored <= all.explored, "the number of states", name);
     }
+    for (const auto& [name, reductions] : swapping) {
+      if (alike) swap(question, all, whole, states, reductions, name);
+    }
     for (const auto& [name, reductions] : leaving_out) {
+      if (!alike && reductions == all_but_alike) continue;  // the same as all
       for (std::size_t i = 0; i < question.asked.size(); ++i) {
         if (speaks_of_goal(question.asked[i].property)) continue;
         const Question one{question.faults, {question.asked[i]}};
         compare_shortest(one, whole.answers[i], explored(one, reductions, nullptr).answers.front(), name);
       }
-      compare_rest(question, whole, all_rests, reductions, name);
+      compare_rest(question, whole, states, reductions, name);
     }
   }
 
   [[nodiscard]] bool is_over() const { return comparison_.outcome != Comparison::Outcome::agree; }
 
  private:
+  void swap(const Question& question, const explore::Exploration& all, const explore::Exploration& whole,
+            const States& states, const Reductions& reductions, const char* name) {
+    States left(world_, question.faults);
+    const explore::Exploration all_swapped = explored(question, reductions, &left);
+    const explore::Alike* alike = all_swapped.alike.get();
+    if (alike != nullptr) ++comparison_.swapped;
+    expect(seen(all) == seen(all_swapped), "sightings", name);
+    expect(states.at_rest(reductions, alike) == left.at_rest(reductions, alike), "states at rest", name);
+    if (!reductions.seniority) {
+      expect(states.all(reductions, alike) == left.all(reductions, alike), "states", name);
+    }
+    expect(all_swapped.explored <= all.explored, "the number of states", name);
+    const explore::Exploration swapped = explored(question, reductions, nullptr);
+    for (std::size_t i = 0; i < whole.answers.size(); ++i) {
+      compare_shortest(question, whole.answers[i], swapped.answers[i], name);
+    }
+  }
+
   // The refutation may be another one, but no longer.
   void compare_shortest(const Question& question, const explore::Answer& whole, const explore::Answer& reduced,
                         const char* name) {
@@ -97,7 +157,7 @@ class Confrontation {
     expect(std::holds_alternative<Walk>(walked), "the replay", name);
   }
 
-  void compare_rest(const Question& question, const explore::Exploration& whole, const AtRest& all_rests,
+  void compare_rest(const Question& question, const explore::Exploration& whole, const States& states,
                     const Reductions& reductions, const char* name) {
     Question at_rest{question.faults, {}};
     std::vector<const explore::Answer*> answers;
@@ -107,12 +167,12 @@ class Confrontation {
       answers.push_back(&answer);
     }
     if (answers.empty()) return;
-    AtRest rests(world_, question.faults);
-    static_cast<void>(explored(at_rest, reductions, &rests));
+    States left(world_, question.faults);
+    const auto alike = explored(at_rest, reductions, &left).alike;
     // Who came up first, where that is never asked, depends on the order that was taken.
     Reductions standing = reductions;
     standing.seniority = true;
-    expect(all_rests.standing(standing) == rests.standing(standing), "states at rest", name);
+    expect(states.at_rest(standing, alike.get()) == left.at_rest(standing, alike.get()), "states at rest", name);
     const explore::Exploration reduced = explored(at_rest, reductions, nullptr);
     for (std::size_t i = 0; i < answers.size(); ++i) {
       compare_shortest(at_rest, *answers[i], reduced.answers[i], name);

@@ -22,10 +22,10 @@ struct Question {
 
 /// Those that forget: all runs are as they were.
 inline constexpr std::array<std::pair<const char*, Reductions>, 4> forgetting{{
-    {"seniority", {true, false, false, false}},
-    {"settings", {false, true, false, false}},
-    {"budgets", {false, false, true, false}},
-    {"all that forget", {true, true, true, false}},
+    {"seniority", {true, false, false, false, false}},
+    {"settings", {false, true, false, false, false}},
+    {"budgets", {false, false, true, false, false}},
+    {"all that forget", {true, true, true, false, false}},
 }};
 
 /// Explores with no reduction, with each alone and with all, and compares what every property gets: verdict, length,

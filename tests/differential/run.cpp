@@ -27,12 +27,17 @@ int main(int argc, char** argv) {
   bool loners = false;
   app.add_flag("--loners", loners, "Models of devices that lead themselves and are joined, for reductions and sets")
       ->excludes("--engines");
+  bool copies = false;
+  app.add_flag("--copies", copies, "Models of parts that are copies of one another, for reductions")
+      ->excludes("--loners")
+      ->needs("--reductions");
   CLI11_PARSE(app, argc, argv);
   using namespace cairn::differential;
   const Contest contest = engines          ? states_and_constraints()
                           : sets && loners ? reduced_sets_and_formulas_of_loners(strict)
                           : sets           ? reduced_sets_and_formulas(strict)
                           : loners         ? reduced_and_whole_of_loners()
+                          : copies         ? reduced_and_whole_of_copies()
                           : jobs           ? one_and_several_jobs()
                           : reductions     ? reduced_and_whole()
                                            : library_and_reference();

@@ -81,10 +81,11 @@ TEST_CASE("the cost is told property by property, with what solvers did and what
   CHECK(has(whole, "  in all                                 2.500      0.250      4.000      3.125\n"));
   CHECK(has(whole, "  primary-stays               1,234                     5                   678\n"));
   CHECK(!has(whole, "seniority"));
-  report.savings = {.outcomes = 2000, .by_seniority = 1999};
+  report.savings = {.outcomes = 2000, .by_seniority = 1999, .by_alike = 1998};
   const std::string reduced = render_text(model, report, {false, true, true});
   CHECK(has(reduced, "Events taken in the reduced explorations: 2,000."));
   CHECK(has(reduced, "    seniority   1,999\n"));
+  CHECK(has(reduced, "    alike       1,998\n"));
   CHECK(!has(reduced, "orders"));
   report.savings.states_left = 1;
   CHECK(

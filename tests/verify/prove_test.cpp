@@ -119,6 +119,27 @@ TEST_CASE("5.k where a run need not end, nothing is claimed but what is refuted"
   CHECK(report.properties[1].contradiction.find("e and f restart one another") != std::string::npos);
 }
 
+TEST_CASE("a proof from a set in which devices alike count once is not evaluated again: it is not closed") {
+  ModelBuilder b;
+  b.unordered();
+  for (const char* name : {"shed-1", "shed-2", "shed-3", "shed-4"}) b.power_on(b.device(name, {.on = false}));
+  ProveOptions options;
+  options.engine = Engine::explore;
+  options.properties = {{Property::no_clash, 0}};
+  options.stretch = 1;  // the limit is looked at after each state
+  const auto settled = [&] { return prove(b.model(), options).value().properties.front(); };
+  options.confirm_limit = settled().explored - 1;
+  const PropertyVerdict reduced = settled();
+  CHECK(reduced.settled.reduced);
+  CHECK(reduced.settled.confirmed);
+  options.reductions.alike = true;
+  const PropertyVerdict alike = settled();
+  CHECK(alike.verdict == Verdict::proved);
+  CHECK(alike.settled.reduced);
+  CHECK(alike.explored < reduced.explored);
+  CHECK_FALSE(alike.settled.confirmed);
+}
+
 TEST_CASE("a proof from a reduced set is evaluated again, up to as many states as the call allows") {
   ModelBuilder b;
   b.platform().election = {ElectionKey::tenure};
@@ -149,10 +170,15 @@ TEST_CASE("a proof from a reduced set is evaluated again, up to as many states a
   CHECK_FALSE(settled().settled.confirmed);
   SUBCASE("but not where orders were left out: those sets are not closed") {
     options.confirm_limit = reduced.explored;
-    options.orders_beyond = 0;
+    options.forgetting_limit = 0;
     const PropertyVerdict of_orders = settled();
     CHECK(of_orders.verdict == Verdict::proved);
     CHECK(of_orders.settled.reduced);
     CHECK_FALSE(of_orders.settled.confirmed);
+  }
+  SUBCASE("but where no devices are alike, that they might have counted once changes nothing") {
+    options.confirm_limit = reduced.explored;
+    options.reductions.alike = true;
+    CHECK(settled().settled.confirmed);
   }
 }

@@ -17,6 +17,7 @@ namespace cairn::explore {
 /// Which reductions have changed a state.
 struct Forgotten {
   bool seniority = false, settings = false, budgets = false;
+  bool alike = false;  ///< by another reduction (alike.hpp), which forgets which device is which
 };
 
 /// What will never be asked of a settled state, or not before it is made anew.
