@@ -111,7 +111,7 @@ TEST_CASE("where orders are left out, what is proved is proved by facts that hol
 
 TEST_CASE("where devices alike count once, what is proved is proved by facts that hold of each of them") {
   Reductions reductions;
-  reductions.alike = true;
+  reductions.orders = false;
   const Model model = read(lanes(2, Then::left));
   const semantics::World world(model);
   REQUIRE(explore::explore(world, {}, {}, explore::Guard({}, {}), {.reductions = reductions}).alike != nullptr);

@@ -132,7 +132,8 @@ TEST_CASE("a proof from a set in which devices alike count once is not evaluated
   const PropertyVerdict reduced = settled();
   CHECK(reduced.settled.reduced);
   CHECK(reduced.settled.confirmed);
-  options.reductions.alike = true;
+  options.forgetting_limit = 0;
+  options.reductions.orders = false;
   const PropertyVerdict alike = settled();
   CHECK(alike.verdict == Verdict::proved);
   CHECK(alike.settled.reduced);
@@ -178,7 +179,8 @@ TEST_CASE("a proof from a reduced set is evaluated again, up to as many states a
   }
   SUBCASE("but where no devices are alike, that they might have counted once changes nothing") {
     options.confirm_limit = reduced.explored;
-    options.reductions.alike = true;
+    options.forgetting_limit = 0;
+    options.reductions.orders = false;
     CHECK(settled().settled.confirmed);
   }
 }
