@@ -62,8 +62,8 @@ struct ProveOptions {
   /// question gets the same answer on every machine. Sets of more states, of reductions too, are not evaluated again.
   std::uint64_t confirm_limit = 1'000'000;
   Reductions reductions;  ///< Of explorations.
-  /// How many states may be left of an exploration that forgets. Only where there are more, orders and devices alike are
-  /// left out too.
+  /// How many states may be left of an exploration that forgets. Only where there are more, orders and devices alike
+  /// are left out too.
   std::uint64_t forgetting_limit = 1'000'000;
   /// Threads that explore side by side, at least 1. Neither verdicts, lengths, the refutations chosen nor the states
   /// counted depend on it.

@@ -299,9 +299,9 @@ void Settler::confirm(const explore::Exploration& all, const Verdicts& verdicts)
   const std::vector<AskedProperty> asked = asked_of(verdicts);
   using Outcome = solver::SetConfirmation::Outcome;
   const solver::SetConfirmation again =
-      all.reduced ? confirm_reduced_set(world_, faults_, asked, *all.visited, forgetting(),
-                                        options_.confirm_limit, guard_)
-                  : confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
+      all.reduced
+          ? confirm_reduced_set(world_, faults_, asked, *all.visited, forgetting(), options_.confirm_limit, guard_)
+          : confirm_closed_set(world_, faults_, asked, *all.visited, options_.confirm_limit, guard_);
   for (PropertyVerdict* verdict : verdicts) {
     verdict->settled.confirmed = again.outcome == Outcome::agrees;
     verdict->settled.unclear = again.outcome == Outcome::unclear;

@@ -63,8 +63,8 @@ bool Seniority::may_come_to_tenure(const State& s, DeviceId d, DeviceId e) const
   });
 }
 
-// Those that contest are leaders (4.2.c) or, where they do not restart, orphans (4.2.a). Fresh ones (4.1.b, 4.2.b) have started with the event, and
-// everyone is senior to them; a held one is up again only after a start (4.3.c).
+// Those that contest are leaders (4.2.c) or, where they do not restart, orphans (4.2.a). Fresh ones (4.1.b, 4.2.b) have
+// started with the event, and everyone is senior to them; a held one is up again only after a start (4.3.c).
 void Seniority::find_pairs(const State& s) {
   std::fill(asked_.begin(), asked_.end(), std::uint8_t{0});
   candidates_.clear();
