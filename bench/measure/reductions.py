@@ -50,7 +50,7 @@ class Measuring:
                 self.one_property(table, family, sizes, most, name)
 
     def one_property(self, table, family, sizes, most, name):
-        before = None
+        before = None  # a size, and its states
         for size in sizes:
             model = family.format(size)
             runs = {kind: self.ask(model, name, kind) for kind in KINDS if kind == "all" or self.is_small(model)}
@@ -60,13 +60,15 @@ class Measuring:
             for other in runs.values():
                 self.compare(model, name, entry, other.properties[name])
             states = explored(entry)
-            growth = states / before if before and entry["verdict"] == "proved" else None
+            growth = None
+            if before and entry["verdict"] == "proved":
+                growth = (states / before[1]) ** (1 / (size - before[0]))
             table.line([model, name, entry["verdict"], str(len(entry.get("events", []))) if "events" in entry else "",
                         *(number(explored(runs[kind].properties[name])) if kind in runs else "" for kind in KINDS),
                         f"{runs['all'].taken('exploring'):.3f}", f"{growth:.2f}" if growth else ""])
             if growth and size == sizes[-1]:
                 self.targets.judge(f"growth of {model}, {name}", growth, "times", most)
-            before = states
+            before = size, states
 
     def is_small(self, model):
         """Whether visiting every state is known to end soon."""

@@ -92,7 +92,7 @@ MUTANTS = [
     ("numbers to come are not shared", "reduce/alone.cpp", "      numbers.push_back(step.value);\n", ""),
     ("numbers after a start are not shared", "reduce/alone.cpp", "{s[d].number, s[d].next_number}", "{s[d].number}"),
     ("a part starts nobody", "reduce/alone.cpp", "    if (s.devices[i].power == Power::starting) events_", "    if (false) events_"),
-    ("own steps wait for those of others", "reduce/alone.cpp", "      scene_.done[i] = 1;", "      scene_.done[i] = s.done[i];"),
+    ("steps of others are part of the scene", "reduce/alone.cpp", "      scene_.done[i] = 1;", "      scene_.done[i] = s.done[i];"),
     ("what is alone and breaks something is harmless", "reduce/alone.cpp", "if (sentry_.alarmed()) answers_", "if (false) answers_"),
     ("harm does not spread", "reduce/alone.cpp", "  spread_harm(arcs);\n", ""),
     ("what a step breaks by itself does not count", "reduce/alone.cpp", "      sentry_.note(here, event, refusal);\n", "      static_cast<void>(refusal);\n"),
@@ -181,4 +181,5 @@ MUTANTS = [
 # Those that change no answer, and why.
 EQUIVALENT: dict[str, str] = {
     "cables of others are part of the scene": "scenes that differ in nothing that matters are told apart, and each is looked at",
+    "steps of others are part of the scene": "the same: steps of the part wait for one another alone, whatever others have done",
 }
