@@ -52,6 +52,35 @@ TEST_CASE("of lanes alike it counts how many are how far, not which") {
   for (const std::size_t await : {1U, 3U, 5U}) CHECK(all.seen.waited(StepId(await)));
 }
 
+// Whoever checks second ends the procedure: of the two pairs one is joined in each run, and always the same in the
+// states that are kept.
+TEST_CASE("what was seen of one is told of all that stand for it") {
+  ModelBuilder b;
+  const auto d = b.devices({"a", "c", "e", "g"});
+  b.unordered();
+  for (const std::size_t pair : {0U, 2U}) {
+    const StepId other(pair == 0 ? 3U : 0U);
+    const StepId first = b.check(when::no(when::done(other)));
+    const StepId plug = b.plug(b.cable(b.east(d[pair]), b.west(d[pair + 1]), false), {.after = {first}});
+    b.await(when::follower(d[pair + 1]), {.after = {plug}});
+  }
+  const Model model = b.model();
+  const explore::Exploration whole = explored(model, Reductions::none());
+  const explore::Exploration alike = explored(model, alike_alone());
+  REQUIRE(alike.leaves_states_out());
+  CHECK(alike.explored < whole.explored);
+  CHECK(whole.ties.size() == 2);
+  CHECK(alike.ties == whole.ties);
+  for (const std::size_t await : {2U, 5U}) {
+    CHECK(whole.seen.waited(StepId(await)));
+    CHECK(alike.seen.waited(StepId(await)));
+  }
+  for (std::size_t i = 0; i < model.procedure.steps.size(); ++i) {
+    CHECK(alike.seen.happened(StepId(i)) == whole.seen.happened(StepId(i)));
+    CHECK(alike.seen.failed(StepId(i)) == whole.seen.failed(StepId(i)));
+  }
+}
+
 TEST_CASE("where no two are alike the set of states is as closed as ever") {
   ModelBuilder b;
   b.keep({b.device("a")});
