@@ -12,8 +12,7 @@ namespace cairn::explore {
 /// The devices whose starts lead from each state of the cycle to the next, ascending; none of no cycle.
 /// \param cycle    as StartGraph::find_cycle() tells it
 /// \param alike    what `expander` counts as one; where that is something, a round of the cycle may lead back with
-/// other
-///                 devices in the places of the first, and it is followed until it does not
+///                 others in the places of the first, and it is followed until it does not
 /// \param watcher  sees the starts
 [[nodiscard]] std::vector<DeviceId> endless_devices(const std::vector<StateIndex>& cycle, Expander& expander,
                                                     const Store& store, const Alike* alike,

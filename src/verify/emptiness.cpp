@@ -13,9 +13,15 @@ void Emptinesses::add(const explore::Exploration& all, const FaultBudget& faults
   add(all.seen);
 }
 
+void Emptinesses::add_part(const explore::Exploration& all, bool cold_starts_to_come) {
+  rank_decided_in_part_ = rank_decided_in_part_ || all.seen.rank_decided_anything();
+  every_cold_start_ = every_cold_start_ && cold_starts_to_come;
+}
+
 void Emptinesses::add(const Emptinesses& other) {
   every_cold_start_ = every_cold_start_ && other.every_cold_start_;
   missed_ = missed_ || other.missed_;
+  rank_decided_in_part_ = rank_decided_in_part_ || other.rank_decided_in_part_;
   if (!other.under_.none()) under_ = other.under_;
   if (other.seen_) add(*other.seen_);
 }
@@ -33,7 +39,8 @@ std::optional<std::vector<Emptiness>> Emptinesses::told(const FaultBudget& fault
   std::vector<Emptiness> all;
   tell_steps(all);
   if (faults.none() || under_ == faults) tell_faults(faults, all);
-  if (!seen_->rank_decided_anything() && every_cold_start_) all.push_back({Emptiness::Kind::no_contest, {}, {}});
+  const bool rank_decided = rank_decided_in_part_ || seen_->rank_decided_anything();
+  if (!rank_decided && every_cold_start_) all.push_back({Emptiness::Kind::no_contest, {}, {}});
   return all;
 }
 

@@ -16,6 +16,9 @@ class Emptinesses {
 
   /// An exploration under `faults`, after it ended.
   void add(const explore::Exploration& all, const FaultBudget& faults);
+  /// An exploration that was cut short, and that others will follow. `cold_starts_to_come`: these look at all cold
+  /// starts that it was asked for.
+  void add_part(const explore::Exploration& all, bool cold_starts_to_come);
   /// What others have gathered of the same model.
   void add(const Emptinesses& other);
   /// An exploration that was broken off without anything to show.
@@ -34,6 +37,7 @@ class Emptinesses {
   std::optional<explore::Sightings> seen_;
   FaultBudget under_;    ///< the largest budget explored under
   bool missed_ = false;  ///< an exploration has nothing to show
+  bool rank_decided_in_part_ = false;
   bool every_cold_start_ =
       true;  ///< every exploration looked at the cold start of each complete one, where that was asked
 };

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <exception>
 #include <new>
 #include <utility>
 
@@ -103,6 +104,7 @@ void Settler::by_states(const Verdicts& asked) {
     take_refutations(all, verdicts);
     if (!verdicts.empty() && options_.engine == Engine::automatic) by_facts(all, verdicts);
     if (!is_too_large(all) || verdicts.empty()) return conclude(all, asked, verdicts);
+    go_on_after(all, verdicts);
   }
   if (!is_settled_by_forgetting(asked, verdicts)) by_leaving_out(asked, verdicts);
 }
@@ -121,7 +123,10 @@ bool Settler::is_settled_by_forgetting(const Verdicts& asked, Verdicts& verdicts
   if (most_states <= known_not_to_do) return false;
   const explore::Exploration all = taken(searcher_.search(asked_of(verdicts), forgetting(), most_states), verdicts);
   take_refutations(all, verdicts);
-  if (may_leave_out && is_too_large(all) && !verdicts.empty()) return false;
+  if (may_leave_out && is_too_large(all) && !verdicts.empty()) {
+    go_on_after(all, verdicts);
+    return false;
+  }
   conclude(all, asked, verdicts);
   return true;
 }
@@ -134,11 +139,16 @@ void Settler::by_leaving_out(const Verdicts& asked, const Verdicts& verdicts) {
   std::vector<Found> found = searcher_.search_each(asked_together, options_.reductions);
   std::vector<explore::Exploration> explored;
   Verdicts open;
+  std::exception_ptr failure;
   for (std::size_t i = 0; i < searches.size(); ++i) {
-    if (found[i].failure) std::rethrow_exception(found[i].failure);
+    if (found[i].failure) {
+      failure = found[i].failure;
+      continue;
+    }
     explored.push_back(take_reduced(taken(std::move(found[i]), searches[i]), searches[i]));
     open.insert(open.end(), searches[i].begin(), searches[i].end());
   }
+  if (failure) std::rethrow_exception(failure);  // what the others have refuted stands
   const bool leave_out = std::ranges::any_of(explored, &explore::Exploration::leaves_states_out);
   if (leave_out && options_.engine == Engine::automatic) by_facts_of_what_is_left(open);
   for (std::size_t i = 0; i < searches.size(); ++i) {
@@ -160,7 +170,9 @@ void Settler::by_facts_of_what_is_left(Verdicts& verdicts) {
 explore::Exploration Settler::take_reduced(explore::Exploration all, Verdicts& verdicts) {
   take_refutations(all, verdicts);
   if (!all.orders_left_out || verdicts.empty() || !may_be_vacuous_by_orders(all, verdicts)) return all;
-  all = taken(searcher_.search(asked_of(verdicts), forgetting()), verdicts);
+  Reductions in_every_order = options_.reductions;
+  in_every_order.orders = false;
+  all = taken(searcher_.search(asked_of(verdicts), in_every_order), verdicts);
   if (all.answers.front().refutation) {
     throw Contradiction("orders that make no difference were left out, and a breach was missed");
   }
@@ -187,6 +199,15 @@ std::vector<Verdicts> Settler::searched_together(const Verdicts& verdicts) const
 bool Settler::may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const {
   return verdicts.front()->asked.property == Property::primary_stays &&
          !vacuity_of(all, Property::primary_stays).empty();
+}
+
+// What decided a contest in a part of the states decides it in the whole.
+void Settler::go_on_after(const explore::Exploration& all, const Verdicts& left) {
+  const auto cold = [](const AskedProperty& asked) { return asked.property == Property::survives_cold_start; };
+  const bool asked = std::ranges::any_of(all.answers, cold, &explore::Answer::asked);
+  const bool open = std::ranges::any_of(asked_of(left), cold);
+  yield_.ties.insert(yield_.ties.end(), all.ties.begin(), all.ties.end());
+  yield_.empty.add_part(all, !asked || open);
 }
 
 // A run without end takes back whatever was proved of `asked`.

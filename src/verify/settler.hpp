@@ -57,6 +57,7 @@ class Settler {
   [[nodiscard]] explore::Exploration take_reduced(explore::Exploration all, Verdicts& verdicts);
   void by_facts_of_what_is_left(Verdicts& verdicts);
   [[nodiscard]] bool may_be_vacuous_by_orders(const explore::Exploration& all, const Verdicts& verdicts) const;
+  void go_on_after(const explore::Exploration& all, const Verdicts& left);
   void conclude(const explore::Exploration& all, const Verdicts& asked, const Verdicts& left);
   [[nodiscard]] Reductions forgetting() const;
   [[nodiscard]] explore::Exploration taken(Found found, const Verdicts& verdicts);

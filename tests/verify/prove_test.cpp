@@ -119,6 +119,30 @@ TEST_CASE("5.k where a run need not end, nothing is claimed but what is refuted"
   CHECK(report.properties[1].contradiction.find("e and f restart one another") != std::string::npos);
 }
 
+// The contest of the two that are joined is over before the search is given up; those that follow are not asked for it
+// any more, and where orders are left out they never see it.
+TEST_CASE("what decided a contest is told although the search that saw it was given up") {
+  ModelBuilder b;
+  const auto joined = b.devices({"yard-1", "yard-2"});
+  b.keep(joined);
+  b.unordered();
+  b.plug(b.cable(b.east(joined[0]), b.west(joined[1]), false));
+  for (const char* name : {"shed-1", "shed-2", "shed-3"}) b.power_on(b.device(name, {.on = false}));
+  const Model model = b.model();
+  ProveOptions options;
+  options.engine = Engine::explore;
+  options.properties = {{Property::primary_stays, 0}, {Property::no_clash, 0}};
+  options.stretch = 1;  // the limit is looked at after each state
+  const Report whole = prove(model, options).value();
+  REQUIRE(whole.rests_on.ties.size() == 1);
+  options.confirm_limit = options.forgetting_limit = 12;
+  const Report given_up = prove(model, options).value();
+  CHECK(given_up.properties[0].verdict == Verdict::refuted);
+  CHECK(given_up.properties[1].verdict == Verdict::proved);
+  CHECK(given_up.properties[1].settled.reduced);
+  CHECK(given_up.rests_on.ties == whole.rests_on.ties);
+}
+
 TEST_CASE("a proof from a set in which devices alike count once is not evaluated again: it is not closed") {
   ModelBuilder b;
   b.unordered();

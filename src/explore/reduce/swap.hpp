@@ -45,7 +45,7 @@ struct Swap : Renaming {
   bool operator==(const Swap&) const = default;
 };
 
-/// A swap made ready to be applied to many states. Demands one that undoes itself (is_automorphism()).
+/// A swap made ready to be applied to many states. Demands that it undoes itself.
 class Exchange {
  public:
   explicit Exchange(const Swap& swap);
