@@ -135,6 +135,7 @@ bool Settler::is_settled_by_forgetting(const Verdicts& asked, Verdicts& verdicts
 void Settler::by_leaving_out(const Verdicts& asked, const Verdicts& verdicts) {
   std::vector<Verdicts> searches = searched_together(verdicts);
   std::vector<std::vector<AskedProperty>> asked_together;
+  asked_together.reserve(searches.size());
   for (const Verdicts& together : searches) asked_together.push_back(asked_of(together));
   std::vector<Found> found = searcher_.search_each(asked_together, options_.reductions);
   std::vector<explore::Exploration> explored;
