@@ -2,6 +2,7 @@
 /// Which values the parts of a state can ever take: what never changes need not be stored.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <vector>
 
@@ -12,6 +13,12 @@ namespace cairn::explore {
 /// Values in ascending order, none twice, at least one.
 template <class T>
 using Values = std::vector<T>;
+
+/// Some value is in both.
+template <class T>
+[[nodiscard]] bool share_a_value(const Values<T>& a, const Values<T>& b) {
+  return std::ranges::any_of(a, [&](const T& value) { return std::ranges::binary_search(b, value); });
+}
 
 /// An over-approximation of what every run can bring about, read off the site and the steps. A value and its copies
 /// (running, startup, operational; number and next number) share one domain, since starts, saves and applies copy from

@@ -160,8 +160,8 @@ MUTANTS = [
     ("after a cold start somebody is senior", "reduce/rank.cpp", "  return cold_start_ || (a.on", "  return (a.on"),
     ("numbers compare in any order", "reduce/rank.cpp", "        if (!order_of_numbers_stays(swap, d, e)) return false;\n", ""),
     ("addresses compare in any order", "reduce/rank.cpp", "  return before(d, e) == before(swap[d], swap[e]);  // 4.4.d", "  return before(d, e) || before(e, d);  // 4.4.d"),
-    ("priority always decides", "reduce/rank.cpp", "        if (disjoint(domains_.priorities[d.value], domains_.priorities[e.value])) return true;\n", "        return true;\n"),
-    ("numbers always decide", "reduce/rank.cpp", "        if (disjoint(domains_.numbers[d.value], domains_.numbers[e.value])) return true;\n", "        return true;\n"),
+    ("priority always decides", "reduce/rank.cpp", "        if (!share_a_value(domains_.priorities[d.value], domains_.priorities[e.value])) return true;\n", "        return true;\n"),
+    ("numbers always decide", "reduce/rank.cpp", "        if (!share_a_value(domains_.numbers[d.value], domains_.numbers[e.value])) return true;\n", "        return true;\n"),
     ("who is not plugged never meets", "reduce/rank.cpp", "    const DeviceId a = heads_[world.device_a(CableId(i)).value];", "    if (!world.site().cables[i].plugged) continue;\n    const DeviceId a = heads_[world.device_a(CableId(i)).value];"),
     # Alike: what is made of it
     ("leaders stay who they are", "reduce/swap.cpp", "  if (image.leader) image.leader = swap_[image.leader];\n", ""),

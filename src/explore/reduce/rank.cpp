@@ -4,14 +4,6 @@
 
 namespace cairn::explore {
 
-namespace {
-
-bool disjoint(const Values<std::int64_t>& a, const Values<std::int64_t>& b) {
-  return std::ranges::none_of(a, [&](std::int64_t n) { return std::ranges::find(b, n) != b.end(); });
-}
-
-}  // namespace
-
 Rank::Rank(const semantics::World& world, bool cold_start)
     : world_(world), cold_start_(cold_start), domains_(domains_of(world)) {
   for (std::size_t i = 0; i < world.device_count(); ++i) heads_.emplace_back(i);
@@ -45,14 +37,14 @@ bool Rank::sees_nothing_of(const Swap& swap, DeviceId d, DeviceId e) const {
   for (const ElectionKey key : world_.platform().election) {
     switch (key) {
       case ElectionKey::priority:
-        if (disjoint(domains_.priorities[d.value], domains_.priorities[e.value])) return true;
+        if (!share_a_value(domains_.priorities[d.value], domains_.priorities[e.value])) return true;
         break;
       case ElectionKey::tenure:
         if (!may_be_as_senior(d, e)) return true;
         break;
       case ElectionKey::number:
         if (!order_of_numbers_stays(swap, d, e)) return false;
-        if (disjoint(domains_.numbers[d.value], domains_.numbers[e.value])) return true;
+        if (!share_a_value(domains_.numbers[d.value], domains_.numbers[e.value])) return true;
         break;
     }
   }

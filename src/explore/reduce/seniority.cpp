@@ -154,12 +154,9 @@ bool Seniority::find_levels(State& s) const {
 // known before they are up: any values that they may come to have count.
 bool Seniority::may_matter(const State& s, DeviceId d, DeviceId e) {
   if (!by_tenure_) return false;
-  const auto share = [](const Values<std::int64_t>& a, const Values<std::int64_t>& b) {
-    return std::any_of(a.begin(), a.end(), [&](std::int64_t n) { return std::find(b.begin(), b.end(), n) != b.end(); });
-  };
   const bool comes_to_tenure = std::all_of(before_tenure_.begin(), before_tenure_.end(), [&](ElectionKey key) {
     const auto& values = key == ElectionKey::priority ? domains_.priorities : domains_.numbers;
-    return share(values[d.value], values[e.value]);
+    return share_a_value(values[d.value], values[e.value]);
   });
   if (!comes_to_tenure) return false;
   if (cuts_.may_follow(s)) return true;
