@@ -64,6 +64,7 @@ struct Settled {
   By by = By::states;
   std::vector<std::string> facts;  ///< by facts: each in words
   std::string not_by_facts;        ///< by states, where facts were tried: why they do not do
+  std::string not_compared;        ///< with both engines, where one alone has settled it: why the other has not
   bool any_number = false;  ///< by facts: they hold however many faults strike, of the kinds that may strike at all
   bool reduced = false;     ///< by states: those that make no difference were left out (docs/reductions.md)
   bool unclear = false;     ///< by states, reduced: evaluated again, but the formulas could not tell of all of them
@@ -102,6 +103,8 @@ struct SolverWork {
 struct Cost {
   Timing timing;
   SolverWork solving;
+
+  void add(const Cost& other);
 };
 
 /// What the reductions have spared explorations (docs/reductions.md).

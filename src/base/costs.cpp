@@ -15,6 +15,11 @@ void SolverWork::add(const SolverWork& other) {
   judging += other.judging;
 }
 
+void Cost::add(const Cost& other) {
+  timing.add(other.timing);
+  solving.add(other.solving);
+}
+
 SolverWork SolverWork::since(const SolverWork& before) const {
   return {questions - before.questions, conflicts - before.conflicts, judging - before.judging};
 }

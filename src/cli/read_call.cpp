@@ -187,7 +187,8 @@ class CommandLine {
     prove_
         ->add_option_function<std::string>(
             "--reduce", [&options](const std::string& text) { read_reductions(text, options.reductions); },
-            "all, none, or some, with commas; all by default")
+            "all, as usual, none, or of these, with commas:\n"
+            "seniority, settings, budgets, orders, alike")
         ->option_text("NAMES")
         ->group("How verdicts are settled")
         ->check([](const std::string& text) {

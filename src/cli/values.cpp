@@ -7,6 +7,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <limits>
 #include <span>
 #include <thread>
 #include <utility>
@@ -60,7 +61,10 @@ std::optional<std::int64_t> whole_number(std::string_view text) {
 
 std::string at_least(std::int64_t least, const std::string& text) {
   const auto n = whole_number(text);
-  return n && *n >= least ? "" : fmt::format("a whole number of {} or more is wanted, not `{}`", least, text);
+  if (n && *n >= least) return {};
+  const bool too_large = !text.empty() && text.find_first_not_of("0123456789") == std::string::npos && !n;
+  return too_large ? fmt::format("{} is too large: at most {} is read", text, std::numeric_limits<std::int64_t>::max())
+                   : fmt::format("a whole number of {} or more is wanted, not `{}`", least, text);
 }
 
 // What is left over is for what is not counted, and for others.
@@ -118,6 +122,8 @@ std::string read_reductions(std::string_view text, Reductions& reductions) {
   reductions = Reductions::none();
   do {
     const std::string_view name = cut_name(text);
+    if (name == "all" || name == "none") return fmt::format("`{}` stands alone, without other names", name);
+    if (name.empty()) return "a name is missing: give some of " + fmt::format("{}", fmt::join(names, ", "));
     const auto known = std::ranges::find(reductions_by_name, name, [](const auto& each) { return each.first; });
     if (known == reductions_by_name.end()) {
       return fmt::format("there is no reduction `{}`{}\nGive `all`, `none`, or some of {}, with commas between.", name,

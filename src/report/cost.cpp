@@ -27,16 +27,18 @@ std::string row(std::string_view name, std::size_t name_width, const std::string
 
 // Seconds of what several properties were asked together in stand in the line of each.
 void tell_table(Page& page, const Report& report, std::size_t name_width) {
-  page.line(fmt::format("  {}{:>{}}{:>{}}{:>{}}{:>{}}{:>{}}", padded("seconds of", name_width), "states", states_width,
+  page.line(fmt::format("  {}{:>{}}{:>{}}{:>{}}{:>{}}{:>{}}", padded("", name_width), "states", states_width,
                         "exploring", seconds_width, "replaying", seconds_width, "solving", seconds_width, "confirming",
                         seconds_width));
   for (const PropertyVerdict& p : report.properties) {
     page.line("  " + row(name_with_k(p.asked), name_width, grouped(p.explored), p.cost.timing));
   }
   page.line("  " + row("in all", name_width, "", report.timing));
-  page.paragraph(2,
-                 "What several properties were asked together in stands in the line of each, and counts once in all.",
-                 Tone::faint);
+  page.paragraph(
+      2,
+      "Times are seconds. What several properties were asked together in stands in the line of each, and counts "
+      "once in all.",
+      Tone::faint);
 }
 
 // Questions to both; conflicts of the one that searches; what the judge counts in its own units.

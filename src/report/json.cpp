@@ -64,6 +64,7 @@ Json json_of(const Settled& settled, std::uint64_t explored) {
   }
   if (settled.by == Settled::By::unrolling) json["length"] = settled.length;
   if (!settled.not_by_facts.empty()) json["not-by-facts"] = settled.not_by_facts;
+  if (!settled.not_compared.empty()) json["not-compared"] = settled.not_compared;
   if (settled.reduced) json["reduced"] = true;
   json["explored"] = explored;
   json["confirmed"] = settled.confirmed;

@@ -62,6 +62,7 @@ void tell_settled(Page& page, const Report& report) {
     if (p.verdict == Verdict::undecided) continue;
     std::string words = way_of(p);
     if (!p.settled.not_by_facts.empty()) words += "; not by facts: " + p.settled.not_by_facts;
+    if (!p.settled.not_compared.empty()) words += "; not compared: " + p.settled.not_compared;
     const auto same = std::find_if(ways.begin(), ways.end(),
                                    [&](const Way& way) { return way.words == words && way.facts == p.settled.facts; });
     Way& way = same == ways.end() ? ways.emplace_back(Way{words, p.settled.facts, {}}) : *same;

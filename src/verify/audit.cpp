@@ -48,6 +48,19 @@ std::string summary(const PropertyVerdict& verdict) {
   return fmt::format("{} of nothing ({})", name_of(verdict.verdict), verdict.vacuous);
 }
 
+std::string_view when(Reason reason) {
+  switch (reason) {
+    case Reason::time:
+      return "when the time limit was met";
+    case Reason::memory:
+      return "when the memory limit was met";
+    case Reason::interrupted:
+    case Reason::contradiction:
+      return "when it was interrupted";
+  }
+  return {};
+}
+
 }  // namespace
 
 void reconcile(const PropertyVerdict& other, PropertyVerdict& verdict) {
@@ -56,11 +69,17 @@ void reconcile(const PropertyVerdict& other, PropertyVerdict& verdict) {
   };
   if (contradicted(verdict)) return;
   if (contradicted(other)) return claim_nothing(other.contradiction, verdict);
-  if (other.verdict == Verdict::undecided) return;
+  if (other.verdict == Verdict::undecided) {
+    if (verdict.verdict == Verdict::undecided) return;
+    verdict.settled.not_compared = fmt::format("constraints alone had not settled it {}", when(other.reason));
+    return;
+  }
   if (verdict.verdict == Verdict::undecided) {
+    const Reason reason = verdict.reason;
     const std::uint64_t explored = verdict.explored;
     verdict = other;
     verdict.explored = explored;
+    verdict.settled.not_compared = fmt::format("exploration had not settled it {}", when(reason));
     return;
   }
   if (summary(other) != summary(verdict)) {

@@ -22,6 +22,22 @@ solver::FactsBounds facts_bounds_of(const Limits& limits) {
   return bounds;
 }
 
+std::string words_of(solver::Cause cause) {
+  switch (cause) {
+    case solver::Cause::effort:
+      return "the effort for it was used up";
+    case solver::Cause::memory:
+      return "there was no memory left for it";
+    case solver::Cause::interrupted:
+      return "it was interrupted";
+    case solver::Cause::time:
+    case solver::Cause::none:
+    case solver::Cause::failed:
+      return "the time for it was used up";
+  }
+  return {};
+}
+
 }  // namespace
 
 std::string words_of(const solver::NoFactsProof& why) {
@@ -29,7 +45,7 @@ std::string words_of(const solver::NoFactsProof& why) {
     case solver::NoFactsProof::Why::not_excluded:
       return "the facts that every event keeps do not exclude every breach";
     case solver::NoFactsProof::Why::too_costly:
-      return why.cause == solver::Cause::effort ? "the effort for it was used up" : "a limit was met first";
+      return words_of(why.cause);
     case solver::NoFactsProof::Why::failed:
       return why.complaint;
   }

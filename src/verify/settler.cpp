@@ -257,8 +257,8 @@ void Settler::take_refutation(const Trace& events, PropertyVerdict& verdict) {
 void Settler::by_facts(const explore::Exploration& all, Verdicts& verdicts) {
   if (all.stopped || !all.endless.empty()) return;
   Limits limits = guard_.left();
-  // The states would do by themselves; time has to be left for their confirmation, and for other questions.
-  if (all.every_state_visited && limits.seconds) *limits.seconds /= 2;
+  // Time has to be left for what settles without facts: the confirmation of the states, or a reduced search.
+  if (limits.seconds) *limits.seconds /= 2;
   Verdicts left;
   try {
     ByFacts facts(model_, faults_, limits);
@@ -364,7 +364,12 @@ void Settler::compare(const Verdicts& verdicts) {
   Verdicts by_solver;
   for (PropertyVerdict& other : others) by_solver.push_back(&other);
   by_constraints(by_solver);
-  for (std::size_t i = 0; i < verdicts.size(); ++i) reconcile(others[i], *verdicts[i]);
+  for (std::size_t i = 0; i < verdicts.size(); ++i) {
+    Cost cost = verdicts[i]->cost;
+    cost.add(others[i].cost);
+    reconcile(others[i], *verdicts[i]);
+    verdicts[i]->cost = cost;
+  }
 }
 
 // Semantics 5.k. The lemma has counterexamples: docs/semantics-questions.md.

@@ -66,7 +66,10 @@ TEST_CASE("a value that does not fit its option") {
   CHECK(prove({"--omissions="}) == "cairn: --omissions needs a value");
   // One more than 64 bits hold.
   CHECK(prove({"--late-starts", "9223372036854775808"}) ==
-        "cairn: --late-starts: a whole number of 0 or more is wanted, not `9223372036854775808`");
+        "cairn: --late-starts: 9223372036854775808 is too large: at most 9223372036854775807 is read");
+  CHECK(prove({"--reduce", "none,orders"}) == "cairn: --reduce: `none` stands alone, without other names");
+  CHECK(prove({"--reduce", "orders,,alike"}) ==
+        "cairn: --reduce: a name is missing: give some of seniority, settings, budgets, orders, alike");
   CHECK(prove({"--time-limit", "soon"}) == "cairn: --time-limit: seconds are wanted, 0 or more, not `soon`");
   CHECK(prove({"--time-limit", "-1"}) == "cairn: --time-limit: seconds are wanted, 0 or more, not `-1`");
   CHECK(prove({"--time-limit", "inf"}) == "cairn: --time-limit: seconds are wanted, 0 or more, not `inf`");

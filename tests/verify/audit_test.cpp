@@ -91,6 +91,34 @@ TEST_CASE("two proofs agree only where both hold of something, or of nothing for
   CHECK(reconciled("no run is complete", "").reason == Reason::contradiction);
 }
 
+TEST_CASE("where one way has no answer the other stands, and the verdict says that nothing was compared") {
+  PropertyVerdict open;
+  open.verdict = Verdict::undecided;
+  open.reason = Reason::time;
+  PropertyVerdict proved;
+  proved.verdict = Verdict::proved;
+  proved.explored = 7;
+
+  PropertyVerdict by_states = proved;
+  verify::reconcile(open, by_states);
+  CHECK(by_states.verdict == Verdict::proved);
+  CHECK_FALSE(by_states.settled.confirmed);
+  CHECK(by_states.settled.not_compared == "constraints alone had not settled it when the time limit was met");
+
+  PropertyVerdict by_constraints = open;
+  by_constraints.explored = 3;
+  by_constraints.reason = Reason::memory;
+  verify::reconcile(proved, by_constraints);
+  CHECK(by_constraints.verdict == Verdict::proved);
+  CHECK(by_constraints.explored == 3);
+  CHECK(by_constraints.settled.not_compared == "exploration had not settled it when the memory limit was met");
+
+  PropertyVerdict neither = open;
+  verify::reconcile(open, neither);
+  CHECK(neither.verdict == Verdict::undecided);
+  CHECK(neither.settled.not_compared.empty());
+}
+
 TEST_CASE("a contradiction on one property makes the whole report one") {
   Report report;
   report.properties.resize(2);
