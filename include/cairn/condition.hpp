@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "cairn/ids.hpp"
+#include "cairn/quantity.hpp"
 
 namespace cairn {
 
@@ -45,7 +46,7 @@ struct Condition {
   CableId cable;
   StepId step;
   Sign sign = Sign::equal;
-  std::int64_t value = 0;
+  Quantity value = 0;
   Side side = Side::none;
   std::vector<Condition> parts;
 };

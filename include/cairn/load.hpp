@@ -13,7 +13,8 @@ namespace cairn {
 
 /// Reads a procedure, the site that it names and the platform that the site names (docs/format.md).
 /// `path` may be "-" for standard input; names in it are then relative to the current directory.
-/// Never throws on account of the input; a template is read, checked and refused.
+/// Never throws on account of the input. Of a template (Model::unknowns) it is seen to that there is an instance, and
+/// that none is an error.
 [[nodiscard]] Result<Model> load_procedure(const std::string& path, const Files& files);
 
 /// The kinds of document.

@@ -12,16 +12,9 @@
 #include "cairn/diagnostic.hpp"
 #include "cairn/ids.hpp"
 #include "cairn/property.hpp"
+#include "cairn/unknowns.hpp"
 
 namespace cairn {
-
-/// An inclusive range of integers, 0 <= low <= high.
-struct Range {
-  std::int64_t low = 0;
-  std::int64_t high = 0;
-
-  [[nodiscard]] bool contains(std::int64_t n) const { return low <= n && n <= high; }
-};
 
 /// When a member number or a priority that is set comes into force.
 enum class Takes : std::uint8_t { at_restart, at_once };
@@ -51,8 +44,8 @@ struct Factory {
 /// The rules of a device family (semantics 7). Nothing about a family is assumed in silence.
 struct Platform {
   std::string title;
-  Range numbers;
-  Range priorities;
+  Range numbers;     ///< 0 <= low <= high
+  Range priorities;  ///< the same
   Factory factory;
   Takes number_takes = Takes::at_restart;
   Takes priority_takes = Takes::at_restart;
@@ -83,14 +76,14 @@ struct Port {
 /// A switch as the site file has it (1.a, 2.a).
 struct Device {
   std::string name;
-  std::uint64_t address = 0;    ///< 48 bits, compared unsigned.
+  std::uint64_t address = 0;    ///< 48 bits, compared unsigned; 0 where it is open (Unknowns::addresses).
   bool address_stated = false;  ///< False: given by cairn, in file order.
   bool on = true;
-  std::int64_t number = 0;
-  std::int64_t next_number = 0;
-  std::int64_t priority = 0;
-  std::int64_t startup_priority = 0;
-  std::int64_t tenure = 0;  ///< Larger has been up longer.
+  Quantity number = 0;
+  Quantity next_number = 0;
+  Quantity priority = 0;
+  Quantity startup_priority = 0;
+  Quantity tenure = 0;  ///< Larger has been up longer.
   bool tenure_stated = false;
   bool number_stated = false;    ///< False: `number` is the platform's factory value.
   bool priority_stated = false;  ///< False: `priority` is the platform's factory value.
@@ -149,7 +142,7 @@ struct Step {
                                   ///< and for `apply` and `save` without `via`: each device's own.
   PortId port;                    ///< enable, disable, set-side, clear-side
   CableId cable;                  ///< plug, unplug
-  std::int64_t value = 0;         ///< set-number, set-priority: as written, in range or not
+  Quantity value = 0;             ///< set-number, set-priority: as written, in range or not
   Side side = Side::none;         ///< set-side; none for clear-side
   std::vector<DeviceId> devices;  ///< apply, save: the devices named; empty where `stack_of` is given
   DeviceId stack_of;              ///< apply, save: this device and all together with it (5.g)
@@ -197,12 +190,21 @@ struct Model {
   Platform platform;
   Site site;
   Procedure procedure;
+  Unknowns unknowns;               ///< What it leaves open, where it is a template.
   std::vector<std::string> files;  ///< Every file read, the procedure first, each as named.
 
   [[nodiscard]] const Device& operator[](DeviceId d) const { return site.devices[d.value]; }
   [[nodiscard]] const Port& operator[](PortId p) const { return site.ports[p.value]; }
   [[nodiscard]] const Cable& operator[](CableId c) const { return site.cables[c.value]; }
   [[nodiscard]] const Step& operator[](StepId s) const { return procedure.steps[s.value]; }
+
+  /// The address of d, or what stands for it where it is open (9.b).
+  [[nodiscard]] Quantity address(DeviceId d) const {
+    for (std::size_t i = 0; i < unknowns.addresses.size(); ++i) {
+      if (unknowns.addresses[i] == d) return unknown(UnknownId(unknowns.parameters.size() + i));
+    }
+    return static_cast<Quantity>((*this)[d].address);
+  }
 };
 
 }  // namespace cairn

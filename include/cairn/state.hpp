@@ -21,10 +21,10 @@ struct DeviceState {
   /// The strict weak order `senior`, told as levels: among the devices that are up or held the level 1 has been up
   /// longest, and no level is left out between 1 and the largest. 0 while a device is off or starting.
   std::uint32_t seniority = 0;
-  std::int64_t number = 0;
-  std::int64_t next_number = 0;
-  std::int64_t priority = 0;
-  std::int64_t startup_priority = 0;
+  Quantity number = 0;
+  Quantity next_number = 0;
+  Quantity priority = 0;
+  Quantity startup_priority = 0;
 
   bool operator==(const DeviceState&) const = default;
 };

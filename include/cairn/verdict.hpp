@@ -65,10 +65,11 @@ struct Settled {
   std::vector<std::string> facts;  ///< by facts: each in words
   std::string not_by_facts;        ///< by states, where facts were tried: why they do not do
   std::string not_compared;        ///< with both engines, where one alone has settled it: why the other has not
-  bool any_number = false;  ///< by facts: they hold however many faults strike, of the kinds that may strike at all
-  bool reduced = false;     ///< by states: those that make no difference were left out (docs/reductions.md)
-  bool unclear = false;     ///< by states, reduced: evaluated again, but the formulas could not tell of all of them
-  std::size_t length = 0;   ///< by unrolling: no run has more events than this
+  bool any_number = false;      ///< by facts: they hold however many faults strike, of the kinds that may strike at all
+  bool reduced = false;         ///< by states: those that make no difference were left out (docs/reductions.md)
+  bool every_instance = false;  ///< by states: of a template, those of all instances (semantics 9)
+  bool unclear = false;         ///< by states, reduced: evaluated again, but the formulas could not tell of all of them
+  std::size_t length = 0;       ///< by unrolling: no run has more events than this
   /// By refutation: replayed, and the constraints are satisfied by these events. By facts: every reachable state was
   /// visited too, and agrees. By states: the set was evaluated again with the formulas; where it is reduced, each state
   /// for all that differ from it in what is never asked. Always by two writings of the semantics.
@@ -124,12 +125,13 @@ struct Savings {
 struct PropertyVerdict {
   AskedProperty asked;
   Verdict verdict = Verdict::undecided;
-  Trace events;                ///< Refuted: a shortest refutation, replayed before it is reported.
-  Reason reason{};             ///< Undecided: why.
-  std::string contradiction;   ///< Undecided by contradiction: which two ways disagree, for a bug report.
-  std::uint64_t explored = 0;  ///< States visited for the question, the same on all that shared an exploration.
-  Settled settled;             ///< Proved or refuted: how.
-  std::string vacuous;         ///< Proved of nothing: why (6.e); else empty.
+  Trace events;                      ///< Refuted: a shortest refutation, replayed before it is reported.
+  std::optional<Instance> instance;  ///< Refuted, of a template: the instance that the events refute (9.d).
+  Reason reason{};                   ///< Undecided: why.
+  std::string contradiction;         ///< Undecided by contradiction: which two ways disagree, for a bug report.
+  std::uint64_t explored = 0;        ///< States visited for the question, the same on all that shared an exploration.
+  Settled settled;                   ///< Proved or refuted: how.
+  std::string vacuous;               ///< Proved of nothing: why (6.e); else empty.
   Cost cost;
 };
 

@@ -2,6 +2,7 @@
 
 #include "cairn/files.hpp"
 #include "cairn/load.hpp"
+#include "cairn/prove.hpp"
 #include "cairn/render.hpp"
 #include "cli/commands.hpp"
 #include "cli/exit_status.hpp"
@@ -57,6 +58,7 @@ int walk_command(const WalkCall& call, Output& out) {
   const DiskFiles disk;
   const auto model = load_procedure(call.file, disk);
   if (!model) return refuse(model.problems());
+  if (const Diagnostics no = objections_to_template(model.value(), "`cairn walk`"); !no.empty()) return refuse(no);
   if (call.verdict) return walk_refutation(model.value(), call, disk, out);
   const Walk walked = walk(model.value());
   out.write(render_walk(model.value(), walked, {}, {colours_on_output(), false, false}));

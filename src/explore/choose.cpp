@@ -36,7 +36,7 @@ void Chooser::for_each_option(Lookout& out, StateIndex index, std::size_t depth,
   out.expander.open(store_[index]);
   const bool by_an_event = !speaks_of_goal(asked_.property);
   if (!by_an_event && out.expander.at_rest() && depth + longest_tail(world_, asked_) >= length_) {
-    const auto tail = fatal_tail(world_, out.expander, asked_, out.unheard, ask_);
+    const auto tail = fatal_tail(world_, out.expander.state(), out.expander.derived(), asked_, out.unheard, ask_);
     if (tail && depth + tail->size() == length_) visit(Option{*tail, true, 0, {}});
   }
   if (depth == last_layer() && !by_an_event) return;

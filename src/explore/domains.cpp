@@ -28,13 +28,17 @@ Domains initial_values(const Site& site) {
   return domains;
 }
 
+bool may_be_in(const Range& range, Quantity q) {
+  return !is_known(q) || range.contains(q);
+}
+
 void add_step(const Platform& platform, const Step& step, Domains& domains) {
   switch (step.verb) {
     case Verb::set_number:  // 5.4: out of range is refused
-      if (platform.numbers.contains(step.value)) domains.numbers[step.device.value].push_back(step.value);
+      if (may_be_in(platform.numbers, step.value)) domains.numbers[step.device.value].push_back(step.value);
       return;
     case Verb::set_priority:  // 5.5
-      if (platform.priorities.contains(step.value)) domains.priorities[step.device.value].push_back(step.value);
+      if (may_be_in(platform.priorities, step.value)) domains.priorities[step.device.value].push_back(step.value);
       return;
     case Verb::enable:
     case Verb::disable:

@@ -250,7 +250,8 @@ class Search {
     if (semantics::complete(expander_.state())) completed_ = true;
     for (Question& q : questions_) {
       if (!q.at_rest || !q.open()) continue;
-      const auto tail = fatal_tail(world_, expander_, q.answer.asked, sentry_.ties(), any_limit());
+      const auto tail =
+          fatal_tail(world_, expander_.state(), expander_.derived(), q.answer.asked, sentry_.ties(), any_limit());
       if (!tail) continue;
       const std::size_t length = depth_ + tail->size();
       if (q.answer.asked.property == Property::tolerates_loss) {

@@ -51,7 +51,7 @@ void Scout::expand(StateIndex index, Stretch& out, const std::vector<AskedProper
   if (!expander_.at_rest()) return;
   out.completed = out.completed || semantics::complete(expander_.state());
   out.eventful = std::any_of(at_rest.begin(), at_rest.end(), [&](const AskedProperty& asked) {
-    return fatal_tail(world_, expander_, asked, out.sentry->ties(), ask).has_value();
+    return fatal_tail(world_, expander_.state(), expander_.derived(), asked, out.sentry->ties(), ask).has_value();
   });
 }
 

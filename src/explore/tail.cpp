@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "semantics/events.hpp"
 #include "semantics/loss.hpp"
 #include "semantics/properties.hpp"
 
@@ -22,11 +23,10 @@ std::optional<Trace> tail_of_loss(const semantics::World& world, const State& s,
 
 }  // namespace
 
-std::optional<Trace> fatal_tail(const semantics::World& world, const Expander& expander, const AskedProperty& asked,
-                                semantics::Watcher& watcher, const AskLimits& ask) {
-  const State& s = expander.state();
+std::optional<Trace> fatal_tail(const semantics::World& world, const State& s, const semantics::Derived& derived,
+                                const AskedProperty& asked, semantics::Watcher& watcher, const AskLimits& ask) {
   if (asked.property == Property::reaches_goal) {
-    return semantics::broken_at_rest(world, s, expander.derived()) ? std::optional<Trace>(Trace()) : std::nullopt;
+    return semantics::broken_at_rest(world, s, derived) ? std::optional<Trace>(Trace()) : std::nullopt;
   }
   if (!semantics::complete(s)) return {};
   if (asked.property == Property::tolerates_loss) return tail_of_loss(world, s, asked.k, ask);

@@ -38,12 +38,13 @@ void TieNotes::note(const State& s, DeviceId winner, DeviceId loser) {
   for (const ElectionKey key : world_.platform().election) {
     switch (key) {
       case ElectionKey::priority:
-        if (s[winner].priority != s[loser].priority) return;
+        if (!world_.equal(s[winner].priority, s[loser].priority)) return;
         break;
       case ElectionKey::tenure: {
         const bool decides = s[winner].seniority != s[loser].seniority;
-        const bool as_in_file =
-            decides ? model[winner].tenure > model[loser].tenure : model[winner].tenure == model[loser].tenure;
+        const Quantity winners = model[winner].tenure;
+        const Quantity losers = model[loser].tenure;
+        const bool as_in_file = decides ? world_.less(losers, winners) : world_.equal(winners, losers);
         if (as_in_file && tenure_unstated(model, winner, loser)) {
           ties_.insert({UnstatedTie::Key::tenure, winner, loser});
         }
@@ -51,7 +52,7 @@ void TieNotes::note(const State& s, DeviceId winner, DeviceId loser) {
         break;
       }
       case ElectionKey::number:
-        if (s[winner].number != s[loser].number) return;
+        if (!world_.equal(s[winner].number, s[loser].number)) return;
         break;
     }
   }

@@ -1,5 +1,6 @@
 // The verdict as JSON (docs/format.md, "The verdict as JSON").
 #include "report/json.hpp"
+#include "unknowns/words.hpp"
 
 #include "cairn/render.hpp"
 #include "cairn/version.hpp"
@@ -71,6 +72,22 @@ Json json_of(const Settled& settled, std::uint64_t explored) {
   return json;
 }
 
+// Format, "The verdict as JSON": "One of a template also gives the instance".
+void add_instance(Json& json, const Model& model, const Instance& instance) {
+  const Unknowns& unknowns = model.unknowns;
+  Json parameters = Json::object();
+  for (std::size_t i = 0; i < unknowns.parameters.size(); ++i) {
+    parameters[unknowns.parameters[i].name] = instance.values[i];
+  }
+  Json addresses = Json::object();
+  for (std::size_t i = 0; i < unknowns.addresses.size(); ++i) {
+    const auto address = static_cast<std::uint64_t>(instance.values[unknowns.parameters.size() + i]);
+    addresses[model[unknowns.addresses[i]].name] = unknowns::address_in_words(address);
+  }
+  json["parameters"] = std::move(parameters);
+  json["addresses"] = std::move(addresses);
+}
+
 }  // namespace
 
 Json json_of(const Model& model, const PropertyVerdict& p) {
@@ -86,6 +103,7 @@ Json json_of(const Model& model, const PropertyVerdict& p) {
       Json events = Json::array();
       for (const Event& event : p.events) events.push_back(json_of(model, event));
       json["events"] = std::move(events);
+      if (p.instance) add_instance(json, model, *p.instance);
       json["settled"] = json_of(p.settled, p.explored);
       break;
     }

@@ -124,8 +124,8 @@ void tell_moment(Page& page, const World& world, const Moment& moment, std::size
   }
 }
 
-void tell_refutation(Page& page, const World& world, const std::vector<Refuted>& refuted, const ToldBefore& told_before,
-                     bool with_legend) {
+void tell_refutation(Page& page, const World& world, const std::vector<Refuted>& refuted, const std::string& instance,
+                     const ToldBefore& told_before, bool with_legend) {
   const Walk& walk = refuted.front().walk;
   std::vector<std::string> names;
   Trace events;
@@ -136,6 +136,7 @@ void tell_refutation(Page& page, const World& world, const std::vector<Refuted>&
   page.heading(fmt::format("How {} break{}: {}", listed(names), names.size() == 1 ? "s" : "",
                            length_in_words(refuted.front().asked.property, events)));
   page.line();
+  if (!instance.empty()) page.paragraph(2, fmt::format("In the instance {}.", instance));
   tell_what_broke(page, world, refuted);
   tell_ways_out(page, world, refuted);
   page.line();

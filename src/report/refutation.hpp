@@ -35,8 +35,8 @@ struct ToldBefore {
   std::string where;       ///< the properties of that section
 };
 
-/// Writes one section on properties that break by the same events.
+/// Writes one section on properties that break by the same events, of a template in this instance.
 void tell_refutation(Page& page, const semantics::World& world, const std::vector<Refuted>& refuted,
-                     const ToldBefore& told_before, bool with_legend);
+                     const std::string& instance, const ToldBefore& told_before, bool with_legend);
 
 }  // namespace cairn::report

@@ -45,6 +45,7 @@ std::string way_of(const PropertyVerdict& p) {
                          : p.explored == 0   ? "; no state was visited"
                                              : "; not every state was visited");
     case Settled::By::states:
+      if (settled.every_instance) return "every state of every instance visited; not evaluated again with the formulas";
       return fmt::format("every state visited{}{}", settled.reduced ? ", but for those that make no difference" : "",
                          evaluated_again(settled));
     case Settled::By::unrolling:

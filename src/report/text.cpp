@@ -13,6 +13,8 @@
 #include "report/rests_on.hpp"
 #include "report/settled.hpp"
 #include "report/words.hpp"
+#include "unknowns/instantiate.hpp"
+#include "unknowns/words.hpp"
 
 namespace cairn {
 
@@ -137,40 +139,51 @@ void tell_contradictions(Page& page, const Report& report) {
 class RefutationTeller {
  public:
   RefutationTeller(Page& page, const Model& model, const Report& report)
-      : page_(page), model_(model), report_(report), world_(model) {}
+      : page_(page), model_(model), report_(report) {}
 
   void tell() {
     for (const PropertyVerdict& p : report_.properties) {
-      const bool told = std::any_of(told_.begin(), told_.end(), [&](const Told& t) { return t.events == p.events; });
-      if (p.verdict == Verdict::refuted && !told) tell_all_by(p.events);
+      const bool told = std::any_of(told_.begin(), told_.end(), [&](const Told& t) { return t.is_by(p); });
+      if (p.verdict == Verdict::refuted && !told) tell_all_as(p);
     }
   }
 
  private:
   struct Told {
     Trace events;
+    std::optional<Instance> instance;
     std::string names;
+    [[nodiscard]] bool is_by(const PropertyVerdict& p) const { return events == p.events && instance == p.instance; }
   };
 
   // A beginning shorter than this is told again.
   static constexpr std::size_t worth_leaving_out = 5;
 
-  void tell_all_by(const Trace& events) {
+  void tell_all_as(const PropertyVerdict& first) {
+    const Model plain = first.instance ? unknowns::instantiate(model_, *first.instance) : model_;
+    Told now{first.events, first.instance, {}};
     std::vector<report::Refuted> refuted;
     std::vector<std::string> names;
     for (const PropertyVerdict& p : report_.properties) {
-      if (p.verdict != Verdict::refuted || p.events != events) continue;
-      auto walked = replay(model_, report_.faults, p.asked, p.events);
+      if (p.verdict != Verdict::refuted || !now.is_by(p)) continue;
+      auto walked = replay(plain, report_.faults, p.asked, p.events);
       if (auto* walk = std::get_if<Walk>(&walked)) refuted.push_back({p.asked, std::move(*walk)});
       names.push_back(report::name_with_k(p.asked));
     }
-    if (!refuted.empty()) report::tell_refutation(page_, world_, refuted, told_before(events), told_.empty());
-    told_.push_back({events, report::listed(names)});
+    if (!refuted.empty()) {
+      const semantics::World world(plain);
+      const std::string instance = first.instance ? unknowns::words_of(model_, *first.instance) : "";
+      report::tell_refutation(page_, world, refuted, instance, told_before(first), told_.empty());
+    }
+    now.names = report::listed(names);
+    told_.push_back(std::move(now));
   }
 
-  [[nodiscard]] report::ToldBefore told_before(const Trace& events) const {
+  [[nodiscard]] report::ToldBefore told_before(const PropertyVerdict& p) const {
+    const Trace& events = p.events;
     report::ToldBefore longest;
     for (const Told& told : told_) {
+      if (told.instance != p.instance) continue;
       const auto end = std::mismatch(events.begin(), events.end(), told.events.begin(), told.events.end()).first;
       const auto common = static_cast<std::size_t>(end - events.begin());
       if (common >= worth_leaving_out && common > longest.events) longest = {common, told.names};
@@ -181,7 +194,6 @@ class RefutationTeller {
   Page& page_;
   const Model& model_;
   const Report& report_;
-  semantics::World world_;
   std::vector<Told> told_;
 };
 

@@ -8,20 +8,20 @@ namespace cairn::semantics {
 
 namespace {
 
-bool compare(std::int64_t a, Sign sign, std::int64_t b) {
+bool compare(const World& world, Quantity a, Sign sign, Quantity b) {
   switch (sign) {
     case Sign::equal:
-      return a == b;
+      return world.equal(a, b);
     case Sign::not_equal:
-      return a != b;
+      return !world.equal(a, b);
     case Sign::less:
-      return a < b;
+      return world.less(a, b);
     case Sign::less_or_equal:
-      return a <= b;
+      return !world.less(b, a);
     case Sign::greater:
-      return a > b;
+      return world.less(b, a);
     case Sign::greater_or_equal:
-      return a >= b;
+      return !world.less(a, b);
   }
   return false;
 }
@@ -34,11 +34,11 @@ bool all_together(const Derived& derived, const std::vector<DeviceId>& devices) 
 }  // namespace
 
 bool saved(const World& world, const State& s, DeviceId d) {
-  if (s[d].startup_priority != s[d].priority || s[d].next_number != s[d].number) return false;
   const std::vector<PortId>& ports = world.model()[d].ports;
-  return std::all_of(ports.begin(), ports.end(), [&](PortId p) {
+  const bool ports_saved = std::all_of(ports.begin(), ports.end(), [&](PortId p) {
     return s[p].startup_enabled == s[p].enabled && s[p].startup_side == s[p].side && s[p].side == s[p].operational_side;
   });
+  return ports_saved && world.equal(s[d].startup_priority, s[d].priority) && world.equal(s[d].next_number, s[d].number);
 }
 
 bool holds(const World& world, const State& s, const Derived& derived, const Condition& condition) {
@@ -64,9 +64,9 @@ bool holds(const World& world, const State& s, const Derived& derived, const Con
     case Condition::Kind::follower:
       return s[device()].power == Power::up && !fresh(s, device()) && !leads(s, device());
     case Condition::Kind::number:
-      return compare(s[device()].number, condition.sign, condition.value);
+      return compare(world, s[device()].number, condition.sign, condition.value);
     case Condition::Kind::priority:
-      return compare(s[device()].priority, condition.sign, condition.value);
+      return compare(world, s[device()].priority, condition.sign, condition.value);
     case Condition::Kind::saved:
       return saved(world, s, device());
     case Condition::Kind::enabled:

@@ -115,7 +115,7 @@ Refusal take(const World& world, State& s, const Derived& derived, const Event& 
 
 void come_up(const World& world, State& s, DeviceId d) {
   DeviceState& device = s[d];
-  if (world.platform().settings_follow == SettingsFollow::number && device.number != device.next_number) {
+  if (world.platform().settings_follow == SettingsFollow::number && !world.equal(device.number, device.next_number)) {
     reset_startup(world, s, d);  // 5.f
   }
   device.power = Power::up;

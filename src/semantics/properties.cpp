@@ -45,13 +45,13 @@ std::optional<Breach> split_in(const World& world, const State& s, const Derived
 }
 
 // 6.4
-std::optional<Breach> clash_in(const State& s, const Derived& derived) {
+std::optional<Breach> clash_in(const World& world, const State& s, const Derived& derived) {
   for (std::size_t i = 0; i < s.devices.size(); ++i) {
     const DeviceId d(i);
     if (s[d].power == Power::held) return breach(Cause::held, d);
     if (!admitted(s, d)) continue;
     for (DeviceId e = derived.next_in_class[i]; e; e = derived.next_in_class[e.value]) {
-      if (e > d && admitted(s, e) && s[e].number == s[d].number) return breach(Cause::same_number, d, e);
+      if (e > d && admitted(s, e) && world.equal(s[e].number, s[d].number)) return breach(Cause::same_number, d, e);
     }
   }
   return {};
@@ -64,7 +64,7 @@ std::optional<Breach> broken_in(const World& world, const State& s, const Derive
     case Property::no_split:
       return split_in(world, s, derived);
     case Property::no_clash:
-      return clash_in(s, derived);
+      return clash_in(world, s, derived);
     default:
       return {};
   }

@@ -10,18 +10,44 @@ bool outranks(const World& world, const State& s, DeviceId d, DeviceId e) {
   for (const ElectionKey key : world.platform().election) {
     switch (key) {
       case ElectionKey::priority:  // 4.4.a: running, higher wins
-        if (s[d].priority != s[e].priority) return s[d].priority > s[e].priority;
+        if (!world.equal(s[d].priority, s[e].priority)) return world.less(s[e].priority, s[d].priority);
         break;
       case ElectionKey::tenure:  // 4.4.b
         if (senior(s, d, e)) return true;
         if (senior(s, e, d)) return false;
         break;
       case ElectionKey::number:  // 4.4.c: lower wins
-        if (s[d].number != s[e].number) return s[d].number < s[e].number;
+        if (!world.equal(s[d].number, s[e].number)) return world.less(s[d].number, s[e].number);
         break;
     }
   }
-  return world.model()[d].address < world.model()[e].address;  // 4.4.d: lower wins, always appended
+  return world.less(world.address(d), world.address(e));  // 4.4.d: lower wins, always appended
+}
+
+Rank rank(const World& world, const State& s, DeviceId d) {
+  Rank keys;
+  for (const ElectionKey key : world.platform().election) {
+    switch (key) {
+      case ElectionKey::priority:
+        keys.push_back(s[d].priority);
+        break;
+      case ElectionKey::tenure:
+        keys.push_back(s[d].seniority);
+        break;
+      case ElectionKey::number:
+        keys.push_back(s[d].number);
+        break;
+    }
+  }
+  keys.push_back(world.address(d));
+  return keys;
+}
+
+std::vector<bool> higher_wins(const World& world) {
+  std::vector<bool> wins;
+  for (const ElectionKey key : world.platform().election) wins.push_back(key == ElectionKey::priority);
+  wins.push_back(false);
+  return wins;
 }
 
 void PassPlan::clear() {
@@ -75,23 +101,36 @@ class ClassPass {
   template <class Is>
   DeviceId best(Is candidate) {
     DeviceId best;
-    for_each([&](DeviceId d) {
-      if (candidate(d) && (!best || outranks(world_, s_, d, best))) best = d;
-    });
+    if (world_.is_template()) {
+      best = decided_best(candidate);
+    } else {
+      for_each([&](DeviceId d) {
+        if (candidate(d) && (!best || outranks(world_, s_, d, best))) best = d;
+      });
+    }
     for_each([&](DeviceId d) {
       if (candidate(d) && d != best) plan_.contests.emplace_back(best, d);
     });
     return best;
   }
 
-  // 4.1, of one other device e of K with the same number.
-  bool yields_to(DeviceId d, DeviceId e) {
-    if (fresh(s_, d)) {
-      if (!fresh(s_, e)) return true;  // 4.1.a
-      if (!outranks(world_, s_, e, d)) return false;
-      plan_.number_clashes.emplace_back(e, d);  // 4.1.b
-      return true;
-    }
+  // Of a template: asked for at once, since who wins is all that matters, and not how the losers stand to each other.
+  template <class Is>
+  DeviceId decided_best(Is candidate) const {
+    std::vector<DeviceId> candidates;
+    for_each([&](DeviceId d) {
+      if (candidate(d)) candidates.push_back(d);
+    });
+    if (candidates.size() < 2) return candidates.empty() ? DeviceId() : candidates.front();
+    std::vector<Rank> ranks;
+    ranks.reserve(candidates.size());
+    for (const DeviceId d : candidates) ranks.push_back(rank(world_, s_, d));
+    return candidates[world_.decider().best(ranks, higher_wins(world_))];
+  }
+
+  // 4.1, of one other device e of K, if the two have the same number and rank does not decide.
+  [[nodiscard]] bool would_yield_to(DeviceId d, DeviceId e) const {
+    if (fresh(s_, d)) return true;  // 4.1.a; 4.1.b
     if (fresh(s_, e)) return false;
     const DeviceId leader_d = s_[d].leader;
     const DeviceId leader_e = s_[e].leader;
@@ -101,9 +140,19 @@ class ClassPass {
     return leader_d != winner_;              // 4.1.c
   }
 
-  // 4.1: "A device d in K yields when some other e in K has the same number and …"
+  // 4.1: "A device d in K yields when some other e in K has the same number and …". What a template leaves open is
+  // asked last.
+  bool yields_to(DeviceId d, DeviceId e) {
+    if (e == d || World::surely_differ(s_[e].number, s_[d].number) || !would_yield_to(d, e)) return false;
+    if (!world_.equal(s_[e].number, s_[d].number)) return false;
+    if (!fresh(s_, d) || !fresh(s_, e)) return true;
+    if (!outranks(world_, s_, e, d)) return false;
+    plan_.number_clashes.emplace_back(e, d);  // 4.1.b
+    return true;
+  }
+
   [[nodiscard]] bool yields(DeviceId d) {
-    return has([&](DeviceId e) { return e != d && s_[e].number == s_[d].number && yields_to(d, e); });
+    return has([&](DeviceId e) { return yields_to(d, e); });
   }
 
   // 4.2.a

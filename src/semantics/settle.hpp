@@ -12,6 +12,11 @@ namespace cairn::semantics {
 /// 4.4: d comes before e in the platform's election order. Total: exactly one of two devices outranks the other.
 [[nodiscard]] bool outranks(const World& world, const State& s, DeviceId d, DeviceId e);
 
+/// What is compared of d in a contest (4.4); d is up.
+[[nodiscard]] Rank rank(const World& world, const State& s, DeviceId d);
+/// By key of a rank: whether the larger is better.
+[[nodiscard]] std::vector<bool> higher_wins(const World& world);
+
 /// What one pass decides, before it takes effect. Reused from pass to pass.
 struct PassPlan {
   std::vector<DeviceId> held;                                 ///< 4.3.a, those that yield

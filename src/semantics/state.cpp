@@ -10,17 +10,20 @@ namespace cairn::semantics {
 namespace {
 
 // 2.j: senior(d, e) holds between devices that are on when the file gives d the larger tenure.
-void order_by_tenure(const Site& site, State& s) {
-  std::vector<std::int64_t> tenures;
-  for (const Device& device : site.devices) {
-    if (device.on) tenures.push_back(device.tenure);
+void order_by_tenure(const World& world, State& s) {
+  const std::vector<Device>& devices = world.site().devices;
+  std::vector<Quantity> tenures;  // those that differ, the largest first
+  for (std::size_t i = 0; i < devices.size(); ++i) {
+    if (!devices[i].on) continue;
+    const Quantity tenure = devices[i].tenure;
+    const auto place = std::ranges::find_if(tenures, [&](Quantity other) { return !world.less(tenure, other); });
+    if (place == tenures.end() || !world.equal(tenure, *place)) tenures.insert(place, tenure);
   }
-  std::sort(tenures.begin(), tenures.end(), std::greater<>());
-  tenures.erase(std::unique(tenures.begin(), tenures.end()), tenures.end());
-  for (std::size_t i = 0; i < site.devices.size(); ++i) {
-    if (!site.devices[i].on) continue;
-    const auto level = std::find(tenures.begin(), tenures.end(), site.devices[i].tenure) - tenures.begin();
-    s.devices[i].seniority = static_cast<std::uint32_t>(level) + 1;
+  for (std::size_t i = 0; i < devices.size(); ++i) {
+    if (!devices[i].on) continue;
+    const auto level =
+        std::ranges::find_if(tenures, [&](Quantity other) { return world.equal(devices[i].tenure, other); });
+    s.devices[i].seniority = static_cast<std::uint32_t>(level - tenures.begin()) + 1;
   }
 }
 
@@ -44,7 +47,7 @@ State initial_state(const World& world, const FaultBudget& budget) {
   if (site.stack) {  // 2.h
     for (const DeviceId d : site.stack->members) s[d].leader = site.stack->primary;
   }
-  order_by_tenure(site, s);
+  order_by_tenure(world, s);
   for (const Port& port : site.ports) {
     s.ports.push_back({port.enabled, port.startup_enabled, port.side, port.startup_side, port.operational_side});
   }

@@ -67,9 +67,9 @@ void reset_at_once(const World& world, State& s, DeviceId d) {
 }
 
 // 5.4; durable as soon as it is set (5.e)
-void set_number(const World& world, State& s, DeviceId d, std::int64_t n) {
+void set_number(const World& world, State& s, DeviceId d, Quantity n) {
   s[d].next_number = n;
-  if (world.platform().number_takes != Takes::at_once || s[d].number == n) return;
+  if (world.platform().number_takes != Takes::at_once || world.equal(s[d].number, n)) return;
   s[d].number = n;
   if (world.platform().settings_follow == SettingsFollow::number) reset_at_once(world, s, d);
 }
@@ -131,9 +131,9 @@ Refusal refusal_of(const World& world, const State& s, const Derived& derived, S
   const Platform& platform = world.platform();
   switch (step.verb) {
     case Verb::set_number:
-      return refused_unless(platform.numbers.contains(step.value), Refusal::out_of_range);  // 5.4
+      return refused_unless(world.is_in(platform.numbers, step.value), Refusal::out_of_range);  // 5.4
     case Verb::set_priority:
-      return refused_unless(platform.priorities.contains(step.value), Refusal::out_of_range);  // 5.5
+      return refused_unless(world.is_in(platform.priorities, step.value), Refusal::out_of_range);  // 5.5
     case Verb::set_side:
     case Verb::clear_side:
       return refusal_of_side(world, s, step);  // 5.7, 5.8

@@ -1,9 +1,12 @@
 #include "semantics/world.hpp"
 
+#include "base/contradiction.hpp"
+
 namespace cairn::semantics {
 
-World::World(const Model& model)
+World::World(const Model& model, Decider* decider)
     : model_(&model),
+      decider_(decider),
       ends_(model.site.devices.size()),
       cables_at_(model.site.ports.size()),
       keeps_(model.site.devices.size(), 0) {
@@ -21,6 +24,12 @@ World::World(const Model& model)
     cables_at_[b.value].push_back(c);
   }
   for (const DeviceId d : model.procedure.keep) keeps_[d.value] = 1;
+  for (std::size_t i = 0; i < model.site.devices.size(); ++i) addresses_.push_back(model.address(DeviceId(i)));
+}
+
+Decider& World::decider() const {
+  if (decider_ == nullptr) throw Contradiction("a template was taken for a plain model");
+  return *decider_;
 }
 
 }  // namespace cairn::semantics

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "cairn/model.hpp"
+#include "semantics/decider.hpp"
 
 namespace cairn::semantics {
 
@@ -29,7 +30,8 @@ struct Joint {
 /// Immutable; the model must outlive it.
 class World {
  public:
-  explicit World(const Model& model);
+  /// \param decider  who is asked about what the model leaves open; nobody needs to be there where it is no template
+  explicit World(const Model& model, Decider* decider = nullptr);
 
   [[nodiscard]] const Model& model() const { return *model_; }
   [[nodiscard]] const Platform& platform() const { return model_->platform; }
@@ -49,12 +51,31 @@ class World {
   /// Semantics 6: d is to be undisturbed.
   [[nodiscard]] bool keeps(DeviceId d) const { return keeps_[d.value] != 0; }
 
+  [[nodiscard]] Quantity address(DeviceId d) const { return addresses_[d.value]; }
+  [[nodiscard]] bool equal(Quantity a, Quantity b) const {
+    return is_known(a) && is_known(b) ? a == b : decider().equal(a, b);
+  }
+  [[nodiscard]] bool less(Quantity a, Quantity b) const {
+    return is_known(a) && is_known(b) ? a < b : decider().less(a, b);
+  }
+  [[nodiscard]] bool is_in(const Range& range, Quantity q) const {
+    return is_known(q) ? range.contains(q) : !less(q, range.low) && !less(range.high, q);
+  }
+  /// True where not even an instance makes them equal, as far as this is plain.
+  [[nodiscard]] static bool surely_differ(Quantity a, Quantity b) { return is_known(a) && is_known(b) && a != b; }
+  /// Whether anything is open at all.
+  [[nodiscard]] bool is_template() const { return model_->unknowns.any(); }
+  /// \throws Contradiction where nobody is there
+  [[nodiscard]] Decider& decider() const;
+
  private:
   const Model* model_;
+  Decider* decider_;
   std::vector<std::vector<CableEnd>> ends_;
   std::vector<std::vector<CableId>> cables_at_;
   std::vector<Joint> joints_;
   std::vector<std::uint8_t> keeps_;
+  std::vector<Quantity> addresses_;
 };
 
 }  // namespace cairn::semantics

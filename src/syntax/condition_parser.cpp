@@ -350,7 +350,7 @@ std::optional<AtomDraft> take_atom(Text& text) {
   return atom;
 }
 
-std::optional<Operand> take_operand(Text& text) {
+std::optional<OperandDraft> take_operand(Text& text) {
   if (text.take_word("address")) {
     if (!text.take("(")) {
       text.fail("`(` after address");
@@ -366,7 +366,7 @@ std::optional<Operand> take_operand(Text& text) {
       text.fail("`)`");
       return std::nullopt;
     }
-    return Operand{std::nullopt, device->names[0]};
+    return OperandDraft{std::nullopt, device->names[0]};
   }
   const char next = text.next();
   const bool begins_value = next == '$' || next == '+' || next == '-' || (next >= '0' && next <= '9');
@@ -376,7 +376,7 @@ std::optional<Operand> take_operand(Text& text) {
   }
   const auto value = text.take_value();
   if (!value) return std::nullopt;
-  return Operand{value, std::nullopt};
+  return OperandDraft{value, std::nullopt};
 }
 
 std::optional<ComparisonDraft> take_comparison_of_operands(Text& text) {

@@ -30,15 +30,15 @@ struct AtomDraft {
 };
 
 /// One side of a comparison in `assume`.
-struct Operand {
+struct OperandDraft {
   std::optional<Value> value;   ///< an integer or a parameter
   std::optional<Name> address;  ///< address(DEVICE)
 };
 
 struct ComparisonDraft {
-  Operand left;
+  OperandDraft left;
   Sign sign = Sign::equal;
-  Operand right;
+  OperandDraft right;
 };
 
 using ConditionDraft = Formula<AtomDraft>;

@@ -112,10 +112,10 @@ struct PropertyDraft {
 struct ProcedureDraft {
   Place place;  ///< of the key `procedure`, or where the document begins
   std::string title;
-  const Node* site = nullptr;           ///< A path or a site in place; null when it is missing.
-  std::optional<Place> template_place;  ///< Of the first key that makes it a template.
+  const Node* site = nullptr;  ///< A path or a site in place; null when it is missing.
   std::vector<ParameterDraft> parameters;
   std::optional<AssumptionDraft> assume;
+  std::optional<Place> assume_place;  ///< where there is one, readable or not
   std::optional<Located<std::vector<Name>>> keep;
   std::vector<StepDraft> steps;  ///< In file order, depth first.
   Block order;

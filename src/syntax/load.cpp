@@ -8,9 +8,11 @@
 #include <fmt/format.h>
 
 #include "base/text.hpp"
+#include "syntax/instances.hpp"
 #include "syntax/read_platform.hpp"
 #include "syntax/read_procedure.hpp"
 #include "syntax/read_site.hpp"
+#include "syntax/resolve_condition.hpp"
 #include "syntax/resolve_procedure.hpp"
 #include "syntax/resolve_site.hpp"
 
@@ -173,28 +175,26 @@ class Loader {
 
   void load_procedure(const Node& node) {
     const auto draft = read_procedure(node, problems_);
-    declare_parameters(draft, names_);
-    template_place_ = draft.template_place;
+    model_.unknowns.parameters = declare_parameters(draft, names_);
     if (const Node* site = follow(draft.site, DocumentKind::site)) load_site(*site);
+    if (draft.assume) model_.unknowns.assume = resolve_assumption(*draft.assume, model_, names_, problems_);
     model_.procedure = resolve_procedure(draft, model_.site, names_, problems_);
+    if (problems_.none() && model_.unknowns.any()) check_instances(model_, draft, claims_, problems_);
   }
 
   void load_site(const Node& node) {
     const auto draft = read_site(node, problems_);
-    if (!template_place_) template_place_ = open_place(draft);
+    if (!names_.parameters) model_.unknowns.parameters = declare_parameters_of(draft, names_);
     std::optional<PlatformDraft> platform;
     if (const Node* platform_node = follow(draft.platform, DocumentKind::platform)) {
       platform = read_platform(*platform_node, problems_);
       model_.platform = platform->platform;
     }
-    model_.site = resolve_site(draft, platform ? &*platform : nullptr, names_, problems_);
+    model_.unknowns.addresses = open_addresses(draft);
+    model_.site = resolve_site(draft, platform ? &*platform : nullptr, names_, claims_, problems_);
   }
 
   Result<Model> finish() {
-    if (problems_.none() && template_place_) {
-      problems_.add(*template_place_, "templates are read and checked, but this version cannot prove them yet",
-                    "a model without `parameters`, `assume`, `$` and `address: any`");
-    }
     if (!problems_.none()) return problems_.sorted(model_.files);
     return std::move(model_);
   }
@@ -204,7 +204,7 @@ class Loader {
   std::deque<Source> sources_;  // places point into them
   std::deque<Node> nodes_;      // drafts point into them
   Names names_;
-  std::optional<Place> template_place_;
+  Claims claims_;
   Model model_;
 };
 

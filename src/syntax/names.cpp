@@ -1,5 +1,7 @@
 #include "syntax/names.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "base/text.hpp"
@@ -74,8 +76,11 @@ std::vector<DeviceId> Names::all_devices(const std::vector<Name>& names, Problem
   return found;
 }
 
-void Names::check_parameter(const Value& value, Problems& problems) const {
-  if (!value.parameter.empty() && parameters) parameters->look_up({value.parameter, value.place}, problems);
+Quantity Names::quantity(const Value& value, Problems& problems) const {
+  // Integers so low that codes begin there are out of every range, like the lowest that is none.
+  if (value.parameter.empty()) return std::max(value.number, least_known);
+  const auto place = parameters ? parameters->look_up({value.parameter, value.place}, problems) : std::nullopt;
+  return place ? unknown(UnknownId(*place)) : 0;
 }
 
 }  // namespace cairn::syntax

@@ -54,8 +54,8 @@ class Names {
 
   /// The devices that are known, in the order of `names`.
   std::vector<DeviceId> all_devices(const std::vector<Name>& names, Problems& problems) const;
-  /// Reports a parameter that is not declared.
-  void check_parameter(const Value& value, Problems& problems) const;
+  /// What stands for the parameter, or the integer; 0 after reporting a parameter that is not declared.
+  Quantity quantity(const Value& value, Problems& problems) const;
 };
 
 }  // namespace cairn::syntax

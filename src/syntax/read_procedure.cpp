@@ -115,11 +115,10 @@ std::vector<PropertyDraft> read_properties(const Node& node, Problems& problems)
 void read_template(const Fields& fields, ProcedureDraft& procedure, Problems& problems) {
   if (const Node* n = fields.find("parameters")) {
     procedure.parameters = read_parameters(*n, problems);
-    if (!procedure.parameters.empty()) procedure.template_place = fields.place_of("parameters");
   }
   if (const Node* n = fields.find("assume")) {
     procedure.assume = parse_assumption(*n, problems);
-    if (!procedure.template_place) procedure.template_place = fields.place_of("assume");
+    procedure.assume_place = fields.place_of("assume");
   }
 }
 

@@ -24,9 +24,8 @@ Condition resolve_atom(const AtomDraft& atom, const Names& names, Problems& prob
   Condition condition;
   condition.kind = atom.kind;
   condition.sign = atom.sign;
-  condition.value = atom.value.number;
+  condition.value = names.quantity(atom.value, problems);
   condition.side = atom.side;
-  names.check_parameter(atom.value, problems);
   const auto& first = atom.references.front();
   switch (atom.kind) {
     case Kind::linked:
@@ -48,9 +47,27 @@ Condition resolve_atom(const AtomDraft& atom, const Names& names, Problems& prob
   return condition;
 }
 
-void check_operand(const Operand& operand, const Names& names, Problems& problems) {
-  if (operand.value) names.check_parameter(*operand.value, problems);
-  if (operand.address) names.device(*operand.address, problems);
+Assumption::Kind assumed_kind_of(AssumptionDraft::Join join) {
+  using Draft = AssumptionDraft::Join;
+  switch (join) {
+    case Draft::atom:
+      return Assumption::Kind::comparison;
+    case Draft::negation:
+      return Assumption::Kind::negation;
+    case Draft::all:
+      return Assumption::Kind::all;
+    case Draft::any:
+      return Assumption::Kind::any;
+    case Draft::implies:
+      return Assumption::Kind::implies;
+  }
+  return Assumption::Kind::all;
+}
+
+Operand resolve_operand(const OperandDraft& draft, const Model& model, const Names& names, Problems& problems) {
+  if (draft.value) return {names.quantity(*draft.value, problems), {}};
+  const auto device = names.device(*draft.address, problems);
+  return device ? Operand{model.address(*device), *device} : Operand{};
 }
 
 }  // namespace
@@ -63,12 +80,19 @@ Condition resolve_condition(const ConditionDraft& draft, const Names& names, Pro
   return condition;
 }
 
-void check_assumption(const AssumptionDraft& draft, const Names& names, Problems& problems) {
-  if (draft.join == AssumptionDraft::Join::atom) {
-    check_operand(draft.atom.left, names, problems);
-    check_operand(draft.atom.right, names, problems);
+Assumption resolve_assumption(const AssumptionDraft& draft, const Model& model, const Names& names,
+                              Problems& problems) {
+  Assumption assumption;
+  assumption.kind = assumed_kind_of(draft.join);
+  if (assumption.kind == Assumption::Kind::comparison) {
+    assumption.left = resolve_operand(draft.atom.left, model, names, problems);
+    assumption.sign = draft.atom.sign;
+    assumption.right = resolve_operand(draft.atom.right, model, names, problems);
   }
-  for (const auto& part : draft.parts) check_assumption(part, names, problems);
+  for (const auto& part : draft.parts) {
+    assumption.parts.push_back(resolve_assumption(part, model, names, problems));
+  }
+  return assumption;
 }
 
 }  // namespace cairn::syntax

@@ -28,7 +28,6 @@ class ProcedureResolver {
     name_steps();
     for (const auto& step : draft_.steps) procedure_.steps.push_back(resolve_step(step));
     order_steps();
-    if (draft_.assume) check_assumption(*draft_.assume, names_, problems_);
     resolve_properties();
     resolve_keep();
     resolve_goal();
@@ -70,10 +69,7 @@ class ProcedureResolver {
     step.devices = names_.all_devices(draft.devices, problems_);
     if (draft.stack_of) step.stack_of = names_.device(*draft.stack_of, problems_).value_or(DeviceId());
     if (draft.condition) step.condition = resolve_condition(*draft.condition, names_, problems_);
-    if (draft.value) {
-      names_.check_parameter(*draft.value, problems_);
-      step.value = draft.value->number;
-    }
+    if (draft.value) step.value = names_.quantity(*draft.value, problems_);
     resolve_console(draft, step);
     return step;
   }
@@ -255,9 +251,16 @@ class ProcedureResolver {
 
 }  // namespace
 
-void declare_parameters(const ProcedureDraft& draft, Names& names) {
+std::vector<Parameter> declare_parameters(const ProcedureDraft& draft, Names& names) {
   auto& table = names.parameters.emplace("there is no parameter");
-  for (std::size_t i = 0; i < draft.parameters.size(); ++i) table.add(draft.parameters[i].name.value, i);
+  std::vector<Parameter> parameters;
+  for (std::size_t i = 0; i < draft.parameters.size(); ++i) {
+    table.add(draft.parameters[i].name.value, i);
+    // Integers so low that codes begin there are out of every range, like the lowest that is none.
+    const auto [low, high] = draft.parameters[i].range;
+    parameters.push_back({draft.parameters[i].name.value, {std::max(low, least_known), std::max(high, least_known)}});
+  }
+  return parameters;
 }
 
 Procedure resolve_procedure(const ProcedureDraft& draft, const Site& site, Names& names, Problems& problems) {

@@ -7,8 +7,8 @@
 
 namespace cairn::syntax {
 
-/// Adds the names of the parameters and of the steps to `names`.
-void declare_parameters(const ProcedureDraft& draft, Names& names);
+/// Adds the names of the parameters to `names`.
+[[nodiscard]] std::vector<Parameter> declare_parameters(const ProcedureDraft& draft, Names& names);
 
 /// The procedure with what could be resolved; whole when no problem was added. `site` is what `names` speaks of; where
 /// it could not be read (`names.devices` is absent), nothing is said about what depends on it.

@@ -13,10 +13,12 @@ namespace cairn::syntax {
 
 namespace {
 
+using unknowns::Relation;
+
 class SiteResolver {
  public:
-  SiteResolver(const SiteDraft& draft, const PlatformDraft* platform, Names& names, Problems& problems)
-      : draft_(draft), names_(names), problems_(problems) {
+  SiteResolver(const SiteDraft& draft, const PlatformDraft* platform, Names& names, Claims& claims, Problems& problems)
+      : draft_(draft), names_(names), claims_(claims), problems_(problems) {
     if (platform == nullptr) return;
     platform_known_ = true;
     if (platform->numbers_known) numbers_ = platform->platform.numbers;
@@ -40,14 +42,20 @@ class SiteResolver {
  private:
   static constexpr Range any_natural = {0, no_limit};
 
-  std::int64_t number_of(const std::optional<Value>& value, std::string_view what, Range within,
-                         std::int64_t otherwise) {
+  Quantity number_of(const std::optional<Value>& value, std::string_view what, Range within, Quantity otherwise) {
     if (!value) return otherwise;
-    names_.check_parameter(*value, problems_);
-    if (!value->parameter.empty() || within.contains(value->number)) return value->number;
-    problems_.add(
-        value->place, fmt::format("{} is {}", what, value->number),
-        within.high == no_limit ? "0 or more" : fmt::format("the platform's range, {} to {}", within.low, within.high));
+    const Quantity quantity = names_.quantity(*value, problems_);
+    const std::string wanted =
+        within.high == no_limit ? "0 or more" : fmt::format("the platform's range, {} to {}", within.low, within.high);
+    if (!is_known(quantity)) {
+      claims_.push_back({{{quantity, within.low, Relation::less()}, {quantity, within.high, Relation::greater()}},
+                         value->place,
+                         fmt::format("{} is out of range", what),
+                         wanted});
+      return quantity;
+    }
+    if (!value->parameter.empty() || within.contains(quantity)) return quantity;
+    problems_.add(value->place, fmt::format("{} is {}", what, value->number), wanted);
     return otherwise;
   }
 
@@ -94,7 +102,7 @@ class SiteResolver {
     std::uint64_t given = 0;
     for (std::size_t i = 0; i < draft_.devices.size(); ++i) {
       const auto& draft = draft_.devices[i];
-      site_.devices[i].address_stated = draft.address.has_value();
+      site_.devices[i].address_stated = draft.address || draft.open_address;
       if (draft.address) site_.devices[i].address = draft.address->value;
       if (!draft.address && !draft.open_address) site_.devices[i].address = base + ++given * step;
     }
@@ -164,7 +172,7 @@ class SiteResolver {
 
   void add_stack(const StackDraft& draft) {
     RunningStack stack;
-    std::map<std::int64_t, DeviceId> holder;  // of a member number
+    std::map<Quantity, DeviceId> holder;  // of a member number
     for (const auto& name : draft.members) {
       const auto member = names_.device(name, problems_);
       if (!member) continue;
@@ -175,7 +183,7 @@ class SiteResolver {
     site_.stack = std::move(stack);
   }
 
-  void check_member(DeviceId member, const Name& name, std::map<std::int64_t, DeviceId>& holder) {
+  void check_member(DeviceId member, const Name& name, std::map<Quantity, DeviceId>& holder) {
     const auto& device = site_.devices[member.value];
     if (!device.on) {
       problems_.add(name.place,
@@ -183,16 +191,29 @@ class SiteResolver {
                     "members that are on");
     }
     const auto& draft = draft_.devices[member.value];
-    const bool open = draft.number && !draft.number->parameter.empty();
     // A number out of range has been told already, and the factory's stands in for it.
-    const bool replaced = draft.number && draft.number->number != device.number;
-    if (open || replaced || !draft.sound || !platform_known_ || !numbers_.contains(device.number)) return;
+    const bool known = is_known(device.number);
+    const bool replaced = known && draft.number && draft.number->number != device.number;
+    if (replaced || !draft.sound || !platform_known_ || (known && !numbers_.contains(device.number))) return;
     const auto [other, is_new] = holder.emplace(device.number, member);
-    if (is_new) return;
+    if (is_new) return claim_to_differ(member, name, holder);
     problems_.add(name.place,
                   fmt::format("{} has the number {}, which {} has too", quoted(name.value), device.number,
                               quoted(site_.devices[other->second.value].name)),
                   "members of the running stack with different numbers");
+  }
+
+  // Of a number that is open: from those of the members before.
+  void claim_to_differ(DeviceId member, const Name& name, const std::map<Quantity, DeviceId>& holder) {
+    const Quantity number = site_.devices[member.value].number;
+    for (const auto& [taken, other] : holder) {
+      if (other == member || (is_known(number) && is_known(taken))) continue;
+      claims_.push_back(
+          {{{number, taken, Relation::equal()}},
+           name.place,
+           fmt::format("{} has the number of {}", quoted(name.value), quoted(site_.devices[other.value].name)),
+           "members of the running stack with different numbers"});
+    }
   }
 
   void add_primary(const Name& name, const StackDraft& draft, RunningStack& stack) {
@@ -208,6 +229,7 @@ class SiteResolver {
 
   const SiteDraft& draft_;
   Names& names_;
+  Claims& claims_;
   Problems& problems_;
   Range numbers_ = any_natural;
   Range priorities_ = any_natural;
@@ -219,19 +241,31 @@ class SiteResolver {
 
 }  // namespace
 
-Site resolve_site(const SiteDraft& draft, const PlatformDraft* platform, Names& names, Problems& problems) {
-  return SiteResolver(draft, platform, names, problems).run();
+Site resolve_site(const SiteDraft& draft, const PlatformDraft* platform, Names& names, Claims& claims,
+                  Problems& problems) {
+  return SiteResolver(draft, platform, names, claims, problems).run();
 }
 
-std::optional<Place> open_place(const SiteDraft& draft) {
+std::vector<DeviceId> open_addresses(const SiteDraft& draft) {
+  std::vector<DeviceId> devices;
+  for (std::size_t i = 0; i < draft.devices.size(); ++i) {
+    if (draft.devices[i].open_address) devices.emplace_back(i);
+  }
+  return devices;
+}
+
+std::vector<Parameter> declare_parameters_of(const SiteDraft& draft, Names& names) {
+  auto& table = names.parameters.emplace("there is no parameter");
+  std::vector<Parameter> parameters;
   for (const auto& device : draft.devices) {
-    if (device.open_address) return device.open_address;
     for (const auto* value :
          {&device.number, &device.next_number, &device.priority, &device.startup_priority, &device.tenure}) {
-      if (*value && !(*value)->parameter.empty()) return (*value)->place;
+      if (!*value || (*value)->parameter.empty()) continue;
+      const std::string& name = (*value)->parameter;
+      if (table.add(name, parameters.size())) parameters.push_back({name, {0, no_limit}});
     }
   }
-  return std::nullopt;
+  return parameters;
 }
 
 }  // namespace cairn::syntax

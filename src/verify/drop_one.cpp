@@ -23,6 +23,7 @@ Standing Dropped::standing() const {
 }
 
 Result<DropOne> drop_one(const Model& model, const ProveOptions& options) {
+  if (Diagnostics problems = objections_to_template(model, "`cairn why`"); !problems.empty()) return problems;
   const verify::Trials trials(options);
   auto report = prove(model, options);
   if (!report) return report.problems();

@@ -4,15 +4,6 @@
 
 namespace cairn::verify {
 
-void Emptinesses::add(const explore::Exploration& all, const FaultBudget& faults) {
-  // After the first cold start that misses the goal no other is looked at.
-  every_cold_start_ = every_cold_start_ && std::none_of(all.answers.begin(), all.answers.end(), [](const auto& answer) {
-                        return answer.asked.property == Property::survives_cold_start && answer.refutation;
-                      });
-  if (!faults.none()) under_ = faults;
-  add(all.seen);
-}
-
 void Emptinesses::add_part(const explore::Exploration& all, bool cold_starts_to_come) {
   rank_decided_in_part_ = rank_decided_in_part_ || all.seen.rank_decided_anything();
   every_cold_start_ = every_cold_start_ && cold_starts_to_come;

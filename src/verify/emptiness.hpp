@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "explore/explore.hpp"
+#include "explore/split/search.hpp"
 
 namespace cairn::verify {
 
@@ -15,7 +16,9 @@ class Emptinesses {
   explicit Emptinesses(const Model& model) : model_(model) {}
 
   /// An exploration under `faults`, after it ended.
-  void add(const explore::Exploration& all, const FaultBudget& faults);
+  void add(const explore::Exploration& all, const FaultBudget& faults) { add(all.answers, all.seen, faults); }
+  /// The same of all instances of a template.
+  void add(const explore::SplitExploration& all, const FaultBudget& faults) { add(all.answers, all.seen, faults); }
   /// An exploration that was cut short, and that others will follow. `cold_starts_to_come`: these look at all cold
   /// starts that it was asked for.
   void add_part(const explore::Exploration& all, bool cold_starts_to_come);
@@ -29,6 +32,15 @@ class Emptinesses {
   [[nodiscard]] std::optional<std::vector<Emptiness>> told(const FaultBudget& faults) const;
 
  private:
+  template <class Answers>
+  void add(const Answers& answers, const explore::Sightings& seen, const FaultBudget& faults) {
+    // After the first cold start that misses the goal no other is looked at.
+    every_cold_start_ = every_cold_start_ && std::ranges::none_of(answers, [](const auto& answer) {
+                          return answer.asked.property == Property::survives_cold_start && answer.refutation;
+                        });
+    if (!faults.none()) under_ = faults;
+    add(seen);
+  }
   void add(const explore::Sightings& seen);
   void tell_steps(std::vector<Emptiness>& all) const;
   void tell_faults(const FaultBudget& faults, std::vector<Emptiness>& all) const;

@@ -8,6 +8,7 @@
 
 #include "base/contradiction.hpp"
 #include "base/text.hpp"
+#include "cairn/prove.hpp"
 #include "cairn/walk.hpp"
 #include "solver/clauses.hpp"
 #include "solver/z3_solver.hpp"
@@ -154,6 +155,7 @@ class Exporter {
 }  // namespace
 
 Result<Export> export_questions(const Model& model, const AskedProperty& asked, const ProveOptions& options) {
+  if (Diagnostics problems = objections_to_template(model, "`cairn export`"); !problems.empty()) return problems;
   ProveOptions of_one = options;
   of_one.properties = {asked};
   std::vector<verify::ToldProof> proofs;

@@ -9,6 +9,7 @@
 #include "base/contradiction.hpp"
 #include "base/text.hpp"
 #include "cairn/load.hpp"
+#include "cairn/prove.hpp"
 #include "verify/observed.hpp"
 
 namespace cairn {
@@ -226,6 +227,8 @@ LintReport lint(const std::string& path, const Files& files, const Limits& limit
   const Model& model = document.value().model;
   switch (document.value().kind) {
     case DocumentKind::procedure:
+      report.problems = objections_to_template(model, "`cairn lint`");
+      if (!report.problems.empty()) return report;
       return Linter(model, limits).run();
     case DocumentKind::site:
       report.findings = same_numbers(model.site, path);

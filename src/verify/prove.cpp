@@ -4,6 +4,7 @@
 #include <future>
 #include <system_error>
 
+#include "verify/by_instances.hpp"
 #include "verify/emptiness.hpp"
 #include "verify/question.hpp"
 #include "verify/rests_on.hpp"
@@ -39,7 +40,12 @@ class Prover {
       const bool faults = !question_.faults.none() && asked_with_faults(verdict.asked.property);
       (faults ? with_faults : without).push_back(&verdict);
     }
-    settle(without, with_faults);
+    if (model_.unknowns.any()) {
+      settle_instances(without, no_faults_);
+      settle_instances(with_faults, question_.faults);
+    } else {
+      settle(without, with_faults);
+    }
     std::sort(report_.rests_on.ties.begin(), report_.rests_on.ties.end());
     const auto repeated = std::unique(report_.rests_on.ties.begin(), report_.rests_on.ties.end());
     report_.rests_on.ties.erase(repeated, report_.rests_on.ties.end());
@@ -65,6 +71,13 @@ class Prover {
     if (other.valid()) other.get();
     take(faultless.yield());
     take(faulty.yield());
+  }
+
+  void settle_instances(const Verdicts& verdicts, const FaultBudget& faults) {
+    if (verdicts.empty()) return;
+    verify::ByInstances by_instances(model_, options_, faults, guard_);
+    by_instances.settle(verdicts);
+    take(by_instances.yield());
   }
 
   /// Not valid where the system grants no thread.
@@ -99,11 +112,21 @@ class Prover {
 }  // namespace
 
 Diagnostics objections(const Model& model, const ProveOptions& options) {
-  return verify::objections(model, verify::question_of(model, options));
+  const bool by_constraints = options.engine == Engine::solver || options.engine == Engine::both;
+  Diagnostics problems = verify::objections(model, verify::question_of(model, options));
+  if (by_constraints) {
+    const Diagnostics more = verify::objections_to_template(model, "proving by constraints");
+    problems.insert(problems.end(), more.begin(), more.end());
+  }
+  return problems;
+}
+
+Diagnostics objections_to_template(const Model& model, std::string_view what) {
+  return verify::objections_to_template(model, what);
 }
 
 Result<Report> verify::prove(const Model& model, const ProveOptions& options, std::vector<ToldProof>& proofs) {
-  if (Diagnostics problems = objections(model, question_of(model, options)); !problems.empty()) return problems;
+  if (Diagnostics problems = cairn::objections(model, options); !problems.empty()) return problems;
   return Prover(model, options, proofs).run();
 }
 

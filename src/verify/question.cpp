@@ -49,4 +49,10 @@ Diagnostics objections(const Model& model, const Question& question) {
   return problems;
 }
 
+Diagnostics objections_to_template(const Model& model, std::string_view what) {
+  if (!model.unknowns.any()) return {};
+  return {objection(model, fmt::format("this is a template, and {} takes a plain procedure", what),
+                    "a procedure without `parameters`, `assume`, `$` and `address: any`")};
+}
+
 }  // namespace cairn::verify

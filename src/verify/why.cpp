@@ -1,5 +1,6 @@
 #include "cairn/why.hpp"
 
+#include "cairn/prove.hpp"
 #include "verify/why_parts.hpp"
 #include "verify/why_repairs.hpp"
 #include "verify/why_rules.hpp"
@@ -25,6 +26,7 @@ std::string_view name_of(Standing standing) {
 }
 
 Result<Why> why(const Model& model, const ProveOptions& options) {
+  if (Diagnostics problems = objections_to_template(model, "`cairn why`"); !problems.empty()) return problems;
   const verify::Trials trials(options);
   std::vector<verify::ToldProof> proofs;
   auto report = verify::prove(model, options, proofs);

@@ -14,7 +14,7 @@ TEXT = """# Semantics
 **1.1** 1.1.a A sentence. 1.1.b And one more.
 ## 2. Rules
 No anchors here.
-9.a A template.  9.b Another. 9.c As well. 9.d Too. 9.e Also. 1.d The same for all.
+1.d The same for all.
 """
 CITES_ALL = "// 1.a to 1.b, 1.1.a, 1.1.b, 1.d; Semantics 2, Rules\n"
 

@@ -9,6 +9,7 @@
 #include "differential/reduced_sets.hpp"
 #include "differential/reductions.hpp"
 #include "differential/shrink.hpp"
+#include "differential/templates.hpp"
 
 namespace cairn::differential {
 
@@ -93,6 +94,10 @@ Contest reduced_and_whole() {
 
 Contest one_and_several_jobs() {
   return {"jobs-", [](const Draft& draft) { return compare_jobs(draft); }};
+}
+
+Contest templates_and_instances() {
+  return {"templates-", [](const Draft& draft) { return compare_instances(draft); }, generate_template};
 }
 
 Contest reduced_and_whole_of_loners() {

@@ -53,6 +53,8 @@ struct Contest {
 [[nodiscard]] Contest states_and_constraints();
 [[nodiscard]] Contest reduced_and_whole();
 [[nodiscard]] Contest one_and_several_jobs();
+/// Templates against each of their instances (templates.hpp).
+[[nodiscard]] Contest templates_and_instances();
 /// Reductions on the models of differential/loners.hpp.
 [[nodiscard]] Contest reduced_and_whole_of_loners();
 /// Reductions on the models of differential/copies.hpp.

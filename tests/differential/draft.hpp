@@ -13,6 +13,17 @@
 
 namespace cairn::differential {
 
+/// One side of a comparison in `assume`: a quantity, or the address of a device.
+struct AssumedDraft {
+  Quantity quantity = 0;
+  std::string address_of;
+};
+struct AssumptionDraft {
+  AssumedDraft left;
+  std::string sign;
+  AssumedDraft right;
+};
+
 struct PortDraft {
   std::string name;  ///< With its device: "a/t1".
   std::optional<bool> enabled, startup_enabled;
@@ -77,7 +88,11 @@ struct GoalDraft {
   std::optional<ConditionDraft> where;
 };
 
+/// A template where it has parameters, open addresses ("any") or assumptions. Where a number may stand, the code of a
+/// parameter may (cairn/quantity.hpp); parameters are called p0, p1, and so on.
 struct Draft {
+  std::vector<Range> parameters;
+  std::vector<std::vector<AssumptionDraft>> assume;  ///< All of these, of each one at least.
   Platform platform;
   bool max_members_stated = false;
   std::vector<DeviceDraft> devices;

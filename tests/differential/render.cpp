@@ -9,12 +9,16 @@ namespace cairn::differential {
 
 namespace {
 
+std::string written(Quantity q) {
+  return is_known(q) ? std::to_string(q) : fmt::format("$p{}", unknown_of(q).value);
+}
+
 /// Collects the entries of a mapping in flow style.
 class Flow {
  public:
   void add(const std::string& key, const std::string& value) { entries_.push_back(key + ": " + value); }
   void add(const std::string& key, bool value) { add(key, std::string(value ? "true" : "false")); }
-  void add(const std::string& key, std::int64_t value) { add(key, std::to_string(value)); }
+  void add(const std::string& key, std::int64_t value) { add(key, written(value)); }
   template <class T>
   void add(const std::string& key, const std::optional<T>& value) {
     if (value) add(key, *value);
@@ -102,7 +106,7 @@ std::string render_device(const DeviceDraft& device) {
   flow.add("number", device.number);
   flow.add("next-number", device.next_number);
   flow.add("priority", device.priority);
-  if (device.startup_priority) flow.add("startup", fmt::format("{{priority: {}}}", *device.startup_priority));
+  if (device.startup_priority) flow.add("startup", fmt::format("{{priority: {}}}", written(*device.startup_priority)));
   flow.add("tenure", device.tenure);
   if (device.software) flow.add("software", '"' + *device.software + '"');
   Flow ports;
@@ -217,9 +221,32 @@ std::string render_goal(const GoalDraft& goal) {
   return flow.text();
 }
 
+std::string render(const AssumedDraft& side) {
+  return side.address_of.empty() ? written(side.quantity) : fmt::format("address({})", side.address_of);
+}
+
+std::string render_template(const Draft& draft) {
+  std::string text;
+  Flow parameters;
+  for (std::size_t i = 0; i < draft.parameters.size(); ++i) {
+    parameters.add(fmt::format("p{}", i), fmt::format("[{}, {}]", draft.parameters[i].low, draft.parameters[i].high));
+  }
+  if (!parameters.empty()) text += "parameters: " + parameters.text() + "\n";
+  std::vector<std::string> clauses;
+  for (const auto& clause : draft.assume) {
+    std::vector<std::string> parts;
+    for (const AssumptionDraft& part : clause) {
+      parts.push_back(fmt::format("{} {} {}", render(part.left), part.sign, render(part.right)));
+    }
+    clauses.push_back(fmt::format("({})", fmt::join(parts, " or ")));
+  }
+  if (!clauses.empty()) text += fmt::format("assume: {}\n", fmt::join(clauses, " and "));
+  return text;
+}
+
 /// `site` is the path of the site file; empty where the site is written in place.
 std::string render_procedure(const Draft& draft, const std::string& site) {
-  std::string text = "procedure: Random procedure\n";
+  std::string text = "procedure: Random procedure\n" + render_template(draft);
   text += site.empty() ? "site:\n" + render_site(draft, "  ", "") : "site: " + site + "\n";
   if (draft.keep) text += "keep: " + list(*draft.keep) + "\n";
   if (!draft.steps.empty()) {

@@ -31,9 +31,15 @@ int main(int argc, char** argv) {
   app.add_flag("--copies", copies, "Models of parts that are copies of one another, for reductions")
       ->excludes("--loners")
       ->needs("--reductions");
+  bool templates = false;
+  app.add_flag("--templates", templates, "Templates against each of their instances, by the reference")
+      ->excludes("--engines")
+      ->excludes("--reductions")
+      ->excludes("--sets");
   CLI11_PARSE(app, argc, argv);
   using namespace cairn::differential;
-  const Contest contest = engines          ? states_and_constraints()
+  const Contest contest = templates        ? templates_and_instances()
+                          : engines        ? states_and_constraints()
                           : sets && loners ? reduced_sets_and_formulas_of_loners(strict)
                           : sets           ? reduced_sets_and_formulas(strict)
                           : loners         ? reduced_and_whole_of_loners()

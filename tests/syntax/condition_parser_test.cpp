@@ -27,7 +27,7 @@ std::string written(const AtomDraft& atom) {
   return out;
 }
 
-std::string written(const Operand& operand) {
+std::string written(const OperandDraft& operand) {
   if (operand.address) return "address " + operand.address->value;
   return operand.value->parameter.empty() ? std::to_string(operand.value->number) : '$' + operand.value->parameter;
 }
