@@ -50,7 +50,8 @@ class Nodes {
   [[nodiscard]] StateIndex size() const { return static_cast<StateIndex>(nodes_.size()); }
   [[nodiscard]] const Node& operator[](StateIndex i) const { return nodes_[i]; }
   [[nodiscard]] std::uint64_t bytes() const {
-    return nodes_.capacity() * (sizeof(Node) + sizeof(StateIndex)) + of_state_.capacity() * sizeof(of_state_.front());
+    return nodes_.capacity() * (sizeof(Node) + sizeof(StateIndex)) +
+           of_state_.capacity() * sizeof(std::vector<StateIndex>);
   }
 
  private:
