@@ -201,7 +201,7 @@ struct Model {
   /// The address of d, or what stands for it where it is open (9.b).
   [[nodiscard]] Quantity address(DeviceId d) const {
     for (std::size_t i = 0; i < unknowns.addresses.size(); ++i) {
-      if (unknowns.addresses[i] == d) return unknown(UnknownId(unknowns.parameters.size() + i));
+      if (unknowns.addresses[i] == d) return unknown(unknowns.address(i));
     }
     return static_cast<Quantity>((*this)[d].address);
   }

@@ -52,6 +52,8 @@ struct Unknowns {
 
   /// True of a template.
   [[nodiscard]] bool any() const { return count() != 0 || assume; }
+  /// The unknown that stands for the address of `addresses[place]`.
+  [[nodiscard]] UnknownId address(std::size_t place) const { return UnknownId(parameters.size() + place); }
   [[nodiscard]] std::size_t count() const { return parameters.size() + addresses.size(); }
   [[nodiscard]] bool is_address(UnknownId u) const { return u.value >= parameters.size(); }
 };

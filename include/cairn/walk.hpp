@@ -101,6 +101,7 @@ struct Walk {
 };
 
 /// The run without faults, in file order, where a start completes when the procedure has to wait for it.
+/// The model is no template (objections_to_template() in cairn/prove.hpp tells).
 [[nodiscard]] Walk walk(const Model& model);
 
 /// Why a trace is no run of the model, or does not break the property.

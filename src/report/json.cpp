@@ -1,9 +1,9 @@
 // The verdict as JSON (docs/format.md, "The verdict as JSON").
 #include "report/json.hpp"
-#include "unknowns/words.hpp"
 
 #include "cairn/render.hpp"
 #include "cairn/version.hpp"
+#include "unknowns/words.hpp"
 
 namespace cairn {
 
@@ -81,7 +81,7 @@ void add_instance(Json& json, const Model& model, const Instance& instance) {
   }
   Json addresses = Json::object();
   for (std::size_t i = 0; i < unknowns.addresses.size(); ++i) {
-    const auto address = static_cast<std::uint64_t>(instance.values[unknowns.parameters.size() + i]);
+    const auto address = static_cast<std::uint64_t>(instance.values[unknowns.address(i).value]);
     addresses[model[unknowns.addresses[i]].name] = unknowns::address_in_words(address);
   }
   json["parameters"] = std::move(parameters);

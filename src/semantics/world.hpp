@@ -63,8 +63,8 @@ class World {
   }
   /// True where not even an instance makes them equal, as far as this is plain.
   [[nodiscard]] static bool surely_differ(Quantity a, Quantity b) { return is_known(a) && is_known(b) && a != b; }
-  /// Whether anything is open at all.
-  [[nodiscard]] bool is_template() const { return model_->unknowns.any(); }
+  /// Whether somebody is there to decide what is open: of a template.
+  [[nodiscard]] bool is_template() const { return decider_ != nullptr; }
   /// \throws Contradiction where nobody is there
   [[nodiscard]] Decider& decider() const;
 

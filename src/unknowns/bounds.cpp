@@ -4,15 +4,6 @@
 
 namespace cairn::unknowns {
 
-namespace {
-
-__extension__ using Wide = __int128;
-
-/// More than any sum of bounds on 64-bit integers that is met, and far from what 128 bits hold.
-constexpr Wide unbounded = Wide{1} << 100;
-
-}  // namespace
-
 Bounds::Bounds(std::size_t unknowns) : size_(unknowns + 1), most_(size_ * size_, unbounded) {
   for (std::size_t i = 0; i < size_; ++i) most_[i * size_ + i] = 0;
 }

@@ -34,6 +34,8 @@ class Bounds {
  private:
   /// Sums of bounds on 64-bit integers need more than 64 bits.
   __extension__ using Wide = __int128;
+  /// More than any sum of bounds on 64-bit integers that is met, and far from what 128 bits hold.
+  static constexpr Wide unbounded = Wide{1} << 100;
   /// "left - right <= most"
   struct Bound {
     std::size_t left;

@@ -4,7 +4,6 @@
 
 #include <cstdint>
 #include <optional>
-#include <span>
 #include <unordered_map>
 #include <vector>
 
@@ -39,7 +38,6 @@ class Cases {
   [[nodiscard]] const std::vector<Literal>& literals(CaseId in) const { return cases_[in].literals; }
   /// One of its instances.
   [[nodiscard]] const Instance& instance(CaseId in) const { return cases_[in].instance; }
-  [[nodiscard]] std::size_t size() const { return cases_.size(); }
   /// About so many are in use.
   [[nodiscard]] std::uint64_t bytes() const;
 

@@ -47,7 +47,7 @@ Model instantiate(const Model& model, const Instance& instance) {
   const std::vector<DeviceId>& open = model.unknowns.addresses;
   for (std::size_t i = 0; i < open.size(); ++i) {
     Device& device = plain.site.devices[open[i].value];
-    device.address = static_cast<std::uint64_t>(instance.values[model.unknowns.parameters.size() + i]);
+    device.address = static_cast<std::uint64_t>(instance.values[model.unknowns.address(i).value]);
     device.address_stated = true;
   }
   return plain;

@@ -114,7 +114,7 @@ std::string words_of(const Model& model, const Instance& instance) {
     words.push_back(fmt::format("{} = {}", unknowns.parameters[i].name, instance.values[i]));
   }
   for (std::size_t i = 0; i < unknowns.addresses.size(); ++i) {
-    const auto address = static_cast<std::uint64_t>(instance.values[unknowns.parameters.size() + i]);
+    const auto address = static_cast<std::uint64_t>(instance.values[unknowns.address(i).value]);
     words.push_back(fmt::format("{} at {}", model[unknowns.addresses[i]].name, address_in_words(address)));
   }
   return fmt::format("{}", fmt::join(words, ", "));

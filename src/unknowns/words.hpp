@@ -18,7 +18,7 @@ namespace cairn::unknowns {
 /// "$n != 4 and ($p < 180 or $p = $q)"
 [[nodiscard]] std::string words_of(const Assumption& assumption, const Model& model);
 
-/// "n = 3, p = 90, yard-3 at 02:00:00:00:00:07"; of no unknown at all "" .
+/// "n = 3, p = 90, yard-3 at 02:00:00:00:00:07"; nothing where no value is open.
 [[nodiscard]] std::string words_of(const Model& model, const Instance& instance);
 
 /// "02:00:00:00:00:07": six octets, as IEEE 802 writes an EUI-48.

@@ -115,14 +115,10 @@ Diagnostics objections(const Model& model, const ProveOptions& options) {
   const bool by_constraints = options.engine == Engine::solver || options.engine == Engine::both;
   Diagnostics problems = verify::objections(model, verify::question_of(model, options));
   if (by_constraints) {
-    const Diagnostics more = verify::objections_to_template(model, "proving by constraints");
+    const Diagnostics more = objections_to_template(model, "proving by constraints");
     problems.insert(problems.end(), more.begin(), more.end());
   }
   return problems;
-}
-
-Diagnostics objections_to_template(const Model& model, std::string_view what) {
-  return verify::objections_to_template(model, what);
 }
 
 Result<Report> verify::prove(const Model& model, const ProveOptions& options, std::vector<ToldProof>& proofs) {

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "cairn/prove.hpp"
+
 namespace cairn::verify {
 
 Question question_of(const Model& model, const ProveOptions& options) {
@@ -49,10 +51,14 @@ Diagnostics objections(const Model& model, const Question& question) {
   return problems;
 }
 
+}  // namespace cairn::verify
+
+namespace cairn {
+
 Diagnostics objections_to_template(const Model& model, std::string_view what) {
   if (!model.unknowns.any()) return {};
-  return {objection(model, fmt::format("this is a template, and {} takes a plain procedure", what),
-                    "a procedure without `parameters`, `assume`, `$` and `address: any`")};
+  return {verify::objection(model, fmt::format("this is a template, and {} takes a plain procedure", what),
+                            "a procedure without `parameters`, `assume`, `$` and `address: any`")};
 }
 
-}  // namespace cairn::verify
+}  // namespace cairn

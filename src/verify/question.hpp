@@ -2,7 +2,6 @@
 /// What is asked, after the options had their say: the properties, and the faults that may strike.
 #pragma once
 
-#include <string_view>
 #include <vector>
 
 #include "cairn/diagnostic.hpp"
@@ -21,9 +20,5 @@ struct Question {
 
 /// Why the model cannot answer the question; empty where it can.
 [[nodiscard]] Diagnostics objections(const Model& model, const Question& question);
-
-/// Why what is asked of a plain model cannot be asked of a template; empty where it is none.
-/// \param what  is asked: "`cairn walk`"
-[[nodiscard]] Diagnostics objections_to_template(const Model& model, std::string_view what);
 
 }  // namespace cairn::verify

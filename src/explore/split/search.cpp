@@ -233,7 +233,6 @@ class SplitSearch {
     for (Question& q : questions_) all.answers.push_back(std::move(q.answer));
     all.stopped = stopped_;
     all.explored = nodes_.size();
-    all.cases = cases_.size();
     all.a_kept_device_led = sentry_.a_kept_device_led();
     all.a_run_completed = completed_;
     all.ties = sentry_.ties().ties();

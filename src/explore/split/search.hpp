@@ -31,7 +31,6 @@ struct SplitExploration {
   std::vector<SplitAnswer> answers;  ///< in the order asked
   std::optional<Reason> stopped;     ///< the limit that was met; what is not refuted is then undecided
   std::uint64_t explored = 0;        ///< pairs of a settled state and what has been decided in it
-  std::uint64_t cases = 0;           ///< path conditions that were come to
   bool a_kept_device_led = false;    ///< 6.e, in some instance
   bool a_run_completed = false;      ///< 6.e, in some instance
   std::vector<UnstatedTie> ties;     ///< ascending
